@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+
+namespace RailRules;
+
+/// <summary>
+/// The outcome of one rule at one place: a demand weighed against a capacity, with the working that leads there.
+/// </summary>
+/// <param name="Rule">The rule's id, e.g. RAIL0201, or the team's own.</param>
+/// <param name="Subject">What is judged: object and datum, e.g. <c>'Reed20' on rail 'Sled 1': DcVoltageRating</c>.</param>
+/// <param name="Verdict">Holds, fails or undecided.</param>
+/// <param name="Margin">Capacity over demand; positive infinity where nothing is demanded; null in structural rules and where it cannot be known.</param>
+/// <param name="Message">One sentence without a final period: part, datum and the number that matters.</param>
+public sealed record Check(string Rule, string Subject, Verdict Verdict, double? Margin, string Message)
+{
+    /// <summary>The rail on which the subject stands; null where the finding is not about one rail.</summary>
+    public Rail? Rail { get; init; }
+
+    /// <summary>What is asked of the subject; null in structural rules.</summary>
+    public Figure? Demand { get; init; }
+
+    /// <summary>What the subject can give; null in structural rules.</summary>
+    public Figure? Capacity { get; init; }
+
+    /// <summary>The corner that decided, in words, e.g. "lowest voltage, hottest air, highest site".</summary>
+    public string Corner { get; init; } = "";
+
+    /// <summary>The steps from the data to demand and capacity, in order.</summary>
+    public ImmutableArray<WorkingStep> Working { get; init; } = [];
+
+    /// <summary>Standard and section, handbook, or "common practice, no source".</summary>
+    public string Basis { get; init; } = "";
+
+    /// <summary>The data that an undecided check lacks.</summary>
+    public ImmutableArray<MissingDatum> Missing { get; init; } = [];
+
+    /// <summary>Assumptions made where the data were silent, each a sentence.</summary>
+    public ImmutableArray<string> Assumptions { get; init; } = [];
+
+    /// <summary>
+    /// The data the finding points at: first the place where it belongs (usually a datum of the rail), then others, the part's own datum above all.
+    /// </summary>
+    public ImmutableArray<DatumPlace> Places { get; init; } = [];
+
+    /// <summary>A check of a statement: holds if it is true.</summary>
+    /// <param name="holds">The statement.</param>
+    /// <param name="message">What a person reads if it is false.</param>
+    public static Check That(bool holds, string message) => new("", "", holds ? Verdict.Holds : Verdict.Fails, null, message);
+}
+
+/// <summary>The verdict of a check.</summary>
+public enum Verdict
+{
+    /// <summary>With the data entered, in the corners named, the capacity covers the demand.</summary>
+    Holds,
+
+    /// <summary>The demand exceeds the capacity.</summary>
+    Fails,
+
+    /// <summary>Data are missing that decide.</summary>
+    Undecided,
+}
+
+/// <summary>A quantity as a check uses it.</summary>
+/// <param name="Value">The value in the unit given; nine significant digits are kept in data, three are shown to people.</param>
+/// <param name="Unit">The unit's symbol: V, A, Ω, A²s, °C, K, s, W; empty for ratios.</param>
+public readonly record struct Figure(double Value, string Unit)
+{
+    /// <summary>The value for people: three significant digits, SI prefix, unit, invariant culture.</summary>
+    public string Text => Figures.Text(Value, Unit);
+
+    /// <inheritdoc/>
+    public override string ToString() => Text;
+}
+
+/// <summary>One step of a worksheet.</summary>
+/// <param name="Quantity">What is worked out, e.g. "current at lowest voltage".</param>
+/// <param name="Formula">The formula in symbols, e.g. "P / V"; empty for a datum.</param>
+/// <param name="Numbers">The formula with numbers, e.g. "600 W / 42.7 V"; empty for a datum.</param>
+/// <param name="Result">The result.</param>
+/// <param name="Source">Where the figure comes from: the datum, the policy, the standard.</param>
+/// <param name="Place">The datum in the model, where the step is one.</param>
+public sealed record WorkingStep(string Quantity, string Formula, string Numbers, Figure Result, string Source = "", DatumPlace? Place = null);
+
+/// <summary>A datum of an object of the model, so that a reader can be led to where it was written.</summary>
+/// <param name="Owner">The object: a rail, a part, a load.</param>
+/// <param name="Datum">The property's name; null for the object itself.</param>
+/// <param name="Index">The element of a collection datum; null for the datum as a whole.</param>
+public readonly record struct DatumPlace(object Owner, string? Datum = null, int? Index = null);
+
+/// <summary>A datum that an undecided check lacks.</summary>
+/// <param name="Place">Whose datum.</param>
+/// <param name="Of">The owner's label, e.g. Reed20.</param>
+public sealed record MissingDatum(DatumPlace Place, string Of);

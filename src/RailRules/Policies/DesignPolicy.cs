@@ -1,0 +1,55 @@
+using UnitsNet;
+
+namespace RailRules;
+
+/// <summary>
+/// The margins that rules use. The default policy holds the limits of data sheets and standards; house margins go on top.
+/// A policy stands on a rail or a device and is inherited along <see cref="Rail.From"/>.
+/// </summary>
+public sealed record DesignPolicy
+{
+    /// <summary>The default policy.</summary>
+    public static DesignPolicy Default { get; } = new();
+
+    /// <summary>What the policy is called in worksheets.</summary>
+    public string Name { get; init; } = "default";
+
+    /// <summary>Where the margins come from; null: the defaults of this library.</summary>
+    public string? Citation { get; init; }
+
+    /// <summary>
+    /// Share of its rated current that a fuse may carry for ever (0201). Null: by its rating basis, 1.00 where it carries its rating, 0.75 where it
+    /// carries three quarters of it. A stated factor replaces that of the basis; the two never multiply. Common practice, no source.
+    /// </summary>
+    public double? FuseContinuous { get; init; }
+
+    /// <summary>Share of its rated current that a circuit breaker without a rating basis may carry for ever (0201). NFPA 70, 210.20(A) and 215.3 (from memory).</summary>
+    public double BreakerContinuous { get; init; } = 0.80;
+
+    /// <summary>Share of its lowest trip level that an electronic fuse may carry (0201).</summary>
+    public double ElectronicTrip { get; init; } = 1.00;
+
+    /// <summary>Lowest plausible derating factor, used where no curve is stated (0201, 0202). Common practice, no source.</summary>
+    public double UnknownDeratingFloor { get; init; } = 0.50;
+
+    /// <summary>Whether derating factors above 1 in the cold are credited (0201).</summary>
+    public bool CreditCold { get; init; }
+
+    /// <summary>Whether current above 2000 m is reduced by 1 − (h − 2000 m)/20 km where the part states no altitude derating (0201, 0202). Common practice, no source.</summary>
+    public bool AltitudeRule { get; init; } = true;
+
+    /// <summary>Share of a voltage rating that may be used (0101).</summary>
+    public double VoltageFraction { get; init; } = 1.00;
+
+    /// <summary>Longest conductor between a source, or a tap from a larger conductor, and the first device (m) (0307). Common practice, no source.</summary>
+    public Length UnprotectedLength { get; init; } = Length.FromMillimeters(150);
+
+    /// <summary>Whether current limits made by firmware or battery management are credited (faults).</summary>
+    public bool CreditFirmwareLimits { get; init; }
+
+    /// <summary>Share of a contact's rating that may be used for ever (0204, 0307).</summary>
+    public double ConnectorContinuous { get; init; } = 1.00;
+
+    /// <summary>Allowed rise of a trace above the air (K) (0204, 0307, 0503). Common practice, no source.</summary>
+    public TemperatureDelta TraceRise { get; init; } = TemperatureDelta.FromKelvins(20);
+}
