@@ -1,0 +1,92 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using Microsoft.CodeAnalysis;
+using RailRules.Analyzers.Evaluation;
+
+namespace RailRules.Analyzers;
+
+/// <summary>The boards of one compilation, evaluated when first asked for, and the findings of each type.</summary>
+internal sealed class CompilationBoards
+{
+    private readonly Compilation compilation;
+    private readonly KnownTypes types;
+    private readonly EvaluationLimits limits;
+    private readonly Lazy<EvaluationSession> session;
+    private readonly Lazy<ImmutableArray<INamedTypeSymbol>> boards;
+    private readonly ConcurrentDictionary<INamedTypeSymbol, BoardEvaluation> evaluations = new(SymbolEqualityComparer.Default);
+
+    public CompilationBoards(Compilation compilation, KnownTypes types, EvaluationLimits? limits = null)
+    {
+        this.compilation = compilation;
+        this.types = types;
+        this.limits = limits ?? new EvaluationLimits();
+        session = new Lazy<EvaluationSession>(() => EvaluationSession.TryCreate(compilation, this.limits)!);
+        boards = new Lazy<ImmutableArray<INamedTypeSymbol>>(() => FindBoards(compilation.Assembly.GlobalNamespace, types));
+    }
+
+    /// <summary>The findings shown inside a type, in the order of their places.</summary>
+    public ImmutableArray<Finding> FindingsOf(INamedTypeSymbol type, CancellationToken cancellation)
+    {
+        if (type.IsImplicitlyDeclared || type.DeclaringSyntaxReferences.IsEmpty)
+        {
+            return [];
+        }
+
+        if (types.BoardAround(type) is { } board)
+        {
+            // A nested type lies inside its board's declaration and is reported with it.
+            return SymbolEqualityComparer.Default.Equals(board, type)
+                ? session.Value.OnDeepStack(() => BoardFindings.Of(Evaluate(type, cancellation), types, session.Value, limits, cancellation))
+                : [];
+        }
+
+        var members = types.ModelMembers(type).Where(member => types.HoldsLibraryTypes(TypeOf(member))).ToList();
+        return members.Count == 0
+            ? []
+            : session.Value.OnDeepStack(() => PartFindings.Of(type, members, this, types, session.Value, cancellation));
+    }
+
+    /// <summary>Every board of the compilation, evaluated.</summary>
+    public IEnumerable<BoardEvaluation> AllBoards(CancellationToken cancellation)
+    {
+        foreach (var board in boards.Value)
+        {
+            yield return Evaluate(board, cancellation);
+        }
+    }
+
+    private BoardEvaluation Evaluate(INamedTypeSymbol board, CancellationToken cancellation) =>
+        evaluations.GetOrAdd(board, key => BoardEvaluation.Run(key, types, session.Value, limits, cancellation));
+
+    private static ITypeSymbol TypeOf(ISymbol member) => member is IFieldSymbol field ? field.Type : ((IPropertySymbol)member).Type;
+
+    private static ImmutableArray<INamedTypeSymbol> FindBoards(INamespaceSymbol root, KnownTypes types)
+    {
+        var found = ImmutableArray.CreateBuilder<INamedTypeSymbol>();
+        var pending = new Stack<INamespaceOrTypeSymbol>();
+        pending.Push(root);
+        while (pending.Count > 0)
+        {
+            foreach (var member in pending.Pop().GetMembers())
+            {
+                if (member is INamespaceSymbol inner)
+                {
+                    pending.Push(inner);
+                }
+                else if (member is INamedTypeSymbol { DeclaringSyntaxReferences.IsEmpty: false } type)
+                {
+                    if (types.BoardAround(type) is { } board && SymbolEqualityComparer.Default.Equals(board, type))
+                    {
+                        found.Add(type);
+                    }
+                    else
+                    {
+                        pending.Push(type);
+                    }
+                }
+            }
+        }
+
+        return [.. found.OrderBy(type => type.ToDisplayString(), StringComparer.Ordinal)];
+    }
+}

@@ -1,0 +1,51 @@
+using RailRules;
+
+namespace Lockhouse;
+
+/// <summary>The parts of the cabin. All invented, not for use.</summary>
+public static class Parts
+{
+    private const string Invented = "invented, not for use";
+
+    /// <summary>Fuses for the 54 V plant: 80 V DC, UL style ratings at 25 °C.</summary>
+    public static class Fuses
+    {
+        /// <summary>25 A, soldered, one a sled.</summary>
+        public static readonly Fuse Reed25 = new()
+        {
+            PartNumber = "Reed25",
+            Citation = Invented,
+            RatedCurrent = 25.Amperes(),
+            DcVoltageRating = 80.Volts(),
+            InterruptingRatings = [new() { Current = 5.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
+            MeltingIntegral = 320.AmpereSquaredSeconds(),
+            ClearingIntegrals = [new() { Value = 900.AmpereSquaredSeconds(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
+            RatingBasis = RatingBasis.CarriesThreeQuarters,
+            ReferenceAmbient = 25.Celsius(),
+            Derating = [new(25.Celsius(), 1.00), new(55.Celsius(), 0.86), new(85.Celsius(), 0.71)],
+            ColdResistance = Band.Of(2.1.Milliohms(), 2.6.Milliohms(), 3.1.Milliohms()),
+            OperatingTemperature = Band.Of((-40).Celsius(), 105.Celsius()),
+            Flammability = Flammability.V0,
+            Joint = Joint.Soldered,
+        };
+
+        /// <summary>200 A, bolted, feeds the whole cabin.</summary>
+        public static readonly Fuse Weir200 = new()
+        {
+            PartNumber = "Weir200",
+            Citation = Invented,
+            RatedCurrent = 200.Amperes(),
+            DcVoltageRating = 80.Volts(),
+            InterruptingRatings = [new() { Current = 20.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 5.Milliseconds() }],
+            MeltingIntegral = 21000.AmpereSquaredSeconds(),
+            ClearingIntegrals = [new() { Value = 64000.AmpereSquaredSeconds(), Voltage = 80.Volts(), TimeConstant = 5.Milliseconds() }],
+            RatingBasis = RatingBasis.CarriesThreeQuarters,
+            ReferenceAmbient = 25.Celsius(),
+            Derating = [new(25.Celsius(), 1.00), new(55.Celsius(), 0.86), new(85.Celsius(), 0.71)],
+            ColdResistance = Band.Of(0.28.Milliohms(), 0.35.Milliohms(), 0.42.Milliohms()),
+            OperatingTemperature = Band.Of((-40).Celsius(), 105.Celsius()),
+            Flammability = Flammability.NonCombustible,
+            Joint = Joint.BoltedLocked,
+        };
+    }
+}
