@@ -23,17 +23,12 @@ public static class Figures
             return value > 0 ? "unlimited" : "minus unlimited";
         }
 
-        if (unit is "" or "×")
+        if (unit.Length == 0)
         {
-            return Digits(value) + (unit.Length == 0 ? "" : " ×");
+            return Digits(value);
         }
 
-        if (unit is "°C" or "K" or "A²s" or "mm²" or "m/s²" or "W" or "s" or "h" or "%" && Math.Abs(value) is 0 or (>= 1 and < 1000))
-        {
-            return Digits(value) + " " + unit;
-        }
-
-        if (unit is "°C" or "K" or "A²s" or "mm²" or "m/s²" or "h" or "%")
+        if (unit is "×" or "°C" or "K" or "A²s" or "mm²" or "m/s²" or "h" or "%")
         {
             return Digits(value) + " " + unit;
         }
