@@ -1,0 +1,102 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
+
+namespace RailRules.Package.Tests;
+
+/// <summary>A project that uses the package, written to the feed's folder.</summary>
+internal sealed partial class Consumer
+{
+    private readonly string projectFile;
+
+    public Consumer(PackageFeed feed, string name, string properties, string items = "", bool references = true)
+    {
+        Folder = Directory.CreateDirectory(Path.Combine(feed.Folder, name)).FullName;
+        projectFile = Path.Combine(Folder, name + ".csproj");
+        var package = references ? $"""<PackageReference Include="RailRules" Version="{feed.Version}" />""" : "";
+        File.WriteAllText(projectFile, $"""
+            <Project Sdk="Microsoft.NET.Sdk">
+              <PropertyGroup>
+                <ImplicitUsings>enable</ImplicitUsings>
+                <Nullable>enable</Nullable>
+                <NuGetAudit>false</NuGetAudit>
+                {properties}
+                <ErrorLog>$(MSBuildProjectDirectory)/$(TargetFramework).sarif,version=2.1</ErrorLog>
+              </PropertyGroup>
+              <ItemGroup>{package}{items}</ItemGroup>
+            </Project>
+            """);
+    }
+
+    public string Folder { get; }
+
+    public string Write(string name, string text)
+    {
+        var file = Path.Combine(Folder, name);
+        File.WriteAllText(file, text);
+        return file;
+    }
+
+    public BuildResult Build(params string[] arguments)
+    {
+        var (exitCode, output) = Dotnet.Run(Folder, ["build", projectFile, "-tl:off", "-v:q", "-clp:NoSummary", .. arguments]);
+        var findings = Line().Matches(output)
+            .Select(match => new Finding(match.Groups["id"].Value, Path.GetFileName(match.Groups["file"].Value), Number(match.Groups["line"].Value), match.Groups["severity"].Value, match.Groups["message"].Value))
+            .Distinct();
+        return new BuildResult(exitCode, output, [.. findings]);
+    }
+
+    public BuildResult Restore()
+    {
+        var (exitCode, output) = Dotnet.Run(Folder, "restore", projectFile, "-v:q");
+        return new BuildResult(exitCode, output, []);
+    }
+
+    /// <summary>What the compiler wrote into its log of findings, and which compiler it was.</summary>
+    public (string Compiler, Finding[] Findings) ReadLog(string targetFramework)
+    {
+        using var log = JsonDocument.Parse(File.ReadAllText(Path.Combine(Folder, targetFramework + ".sarif")));
+        var run = log.RootElement.GetProperty("runs")[0];
+        var findings = run.GetProperty("results").EnumerateArray().Select(result =>
+        {
+            var place = result.GetProperty("locations")[0].GetProperty("physicalLocation");
+            return new Finding(
+                result.GetProperty("ruleId").GetString()!,
+                Path.GetFileName(new Uri(place.GetProperty("artifactLocation").GetProperty("uri").GetString()!).LocalPath),
+                place.GetProperty("region").GetProperty("startLine").GetInt32(),
+                result.GetProperty("level").GetString()!,
+                result.GetProperty("message").GetProperty("text").GetString()!);
+        });
+        return (run.GetProperty("tool").GetProperty("driver").GetProperty("version").GetString()!, [.. findings]);
+    }
+
+    private static int? Number(string text) => int.TryParse(text, out var number) ? number : null;
+
+    [GeneratedRegex(@"^\s*(?<file>[^\r\n:(]+?)(\((?<line>\d+),\d+\))?\s*: (?<severity>error|warning) (?<id>\w+): (?<message>.*?)(?: \[[^\]\r\n]*\])?\r?$", RegexOptions.Multiline)]
+    private static partial Regex Line();
+}
+
+/// <summary>A finding as a reader sees it.</summary>
+internal sealed record Finding(string Id, string File, int? Line, string Severity, string Message);
+
+/// <summary>What a build said.</summary>
+internal sealed record BuildResult(int ExitCode, string Output, Finding[] Findings)
+{
+    public BuildResult Succeeds()
+    {
+        Assert.True(ExitCode == 0, Output);
+        return this;
+    }
+
+    public BuildResult SucceedsSilently()
+    {
+        Succeeds();
+        Assert.True(Findings.Length == 0, Output);
+        return this;
+    }
+
+    public BuildResult Fails()
+    {
+        Assert.True(ExitCode != 0, Output);
+        return this;
+    }
+}
