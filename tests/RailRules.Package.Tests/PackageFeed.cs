@@ -14,10 +14,7 @@ public sealed class PackageFeed : IDisposable
         Pack(Path.Combine(Folder, "feed"));
         PackageFile = Path.Combine(Folder, "feed", $"RailRules.{Version}.nupkg");
 
-        var machine = Environment.GetEnvironmentVariable("NUGET_PACKAGES") is { Length: > 0 } named
-            ? named
-            : Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".nuget", "packages");
-        var fallback = Directory.Exists(machine) ? $"""<add key="machine" value="{SecurityElement.Escape(machine)}" />""" : "";
+        var fallback = Directory.Exists(MachinePackages) ? $"""<add key="machine" value="{SecurityElement.Escape(MachinePackages)}" />""" : "";
         File.WriteAllText(Path.Combine(Folder, "NuGet.config"), $"""
             <configuration>
               <packageSources><add key="railrules-test" value="feed" /></packageSources>
@@ -33,6 +30,11 @@ public sealed class PackageFeed : IDisposable
 
         File.WriteAllText(Path.Combine(Folder, ".editorconfig"), "root = true");
     }
+
+    /// <summary>The machine's packages folder.</summary>
+    public static string MachinePackages { get; } = Environment.GetEnvironmentVariable("NUGET_PACKAGES") is { Length: > 0 } named
+        ? named
+        : Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".nuget", "packages");
 
     public string Folder { get; }
 
