@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 
 namespace RailRules;
 
@@ -85,7 +86,16 @@ public sealed record WorkingStep(string Quantity, string Formula, string Numbers
 /// <param name="Owner">The object: a rail, a part, a load.</param>
 /// <param name="Datum">The property's name; null for the object itself.</param>
 /// <param name="Index">The element of a collection datum; null for the datum as a whole.</param>
-public readonly record struct DatumPlace(object Owner, string? Datum = null, int? Index = null);
+/// <remarks>Places are the same when the owner is the same object: two parts with equal data are two places.</remarks>
+public readonly record struct DatumPlace(object Owner, string? Datum = null, int? Index = null)
+{
+    /// <summary>Whether it is the same datum of the same object.</summary>
+    public bool Equals(DatumPlace other) => ReferenceEquals(Owner, other.Owner) && Datum == other.Datum && Index == other.Index;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() =>
+        unchecked((((RuntimeHelpers.GetHashCode(Owner) * 397) ^ (Datum?.GetHashCode() ?? 0)) * 397) ^ (Index ?? -1));
+}
 
 /// <summary>A datum that an undecided check lacks.</summary>
 /// <param name="Place">Whose datum.</param>
