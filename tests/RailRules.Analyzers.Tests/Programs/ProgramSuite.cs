@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using System.Reflection;
+using Basic.Reference.Assemblies;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+
+namespace RailRules.Analyzers.Tests.Programs;
+
+/// <summary>One program: a file <c>Programs/Topic/Name.cs</c> with <c>Programs.Topic.Name.P</c>, whose public static members are the results.</summary>
+/// <param name="Id">Topic and name, e.g. <c>Arithmetic/WrapAround</c>.</param>
+/// <param name="Tree">The parsed file.</param>
+internal sealed record ProgramFile(string Id, SyntaxTree Tree)
+{
+    private const string RefusedMark = "// refused: ";
+
+    public string Topic => Id[..Id.IndexOf('/', StringComparison.Ordinal)];
+
+    public string TypeName => "Programs." + Id.Replace('/', '.') + ".P";
+
+    /// <summary>What the reason for the refusal of its member <c>Refused</c> must contain; null where everything is to be evaluated.</summary>
+    public string? RefusedBecause => Tree.ToString() is { } text && text.StartsWith(RefusedMark, StringComparison.Ordinal) ? text[RefusedMark.Length..text.IndexOf('\n', StringComparison.Ordinal)].Trim() : null;
+}
+
+/// <summary>All programs, compiled into one assembly that is loaded and run, beside the compilation that is interpreted.</summary>
+internal static class ProgramSuite
+{
+    private const string NewestMark = "// newest compiler only";
+
+    private static readonly Lazy<ImmutableArray<ProgramFile>> Files = new(Load);
+    private static readonly Lazy<CSharpCompilation> Compiled = new(() => Compile([.. All.Select(program => program.Tree)]));
+    private static readonly Lazy<Assembly> Loaded = new(() => Emit(Compilation));
+
+    public static ImmutableArray<ProgramFile> All => Files.Value;
+
+    public static CSharpCompilation Compilation => Compiled.Value;
+
+    public static Assembly Assembly => Loaded.Value;
+
+    public static ProgramFile Find(string id) => All.Single(program => program.Id == id);
+
+    /// <summary>The public static fields and properties of a program that really runs.</summary>
+    public static IEnumerable<MemberInfo> Members(ProgramFile program) =>
+        Assembly.GetType(program.TypeName, throwOnError: true)!.GetMembers(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly).Where(member => member is FieldInfo or PropertyInfo);
+
+    /// <summary>The value that running the member gives, or the exception that it throws.</summary>
+    public static (object? Value, Exception? Thrown) Run(MemberInfo member)
+    {
+        try
+        {
+            return (member is FieldInfo field ? field.GetValue(null) : ((PropertyInfo)member).GetValue(null), null);
+        }
+        catch (Exception exception)
+        {
+            while (exception is TargetInvocationException or TypeInitializationException && exception.InnerException is { } inner)
+                exception = inner;
+            return (null, exception);
+        }
+    }
+
+    /// <summary>Compiles as an SDK project does: implicit usings, nullable annotations, the newest language.</summary>
+    public static CSharpCompilation Compile(ImmutableArray<SyntaxTree> trees)
+    {
+        const string usings = "global using System; global using System.Collections.Generic; global using System.IO; global using System.Linq; global using System.Net.Http; "
+            + "global using System.Threading; global using System.Threading.Tasks;";
+        return CSharpCompilation.Create(
+            "Programs",
+            [Parse("Usings.g.cs", usings), .. trees],
+            [.. Net100.References.All, MetadataReference.CreateFromFile(typeof(Rail).Assembly.Location), MetadataReference.CreateFromFile(Path.Combine(AppContext.BaseDirectory, "UnitsNet.dll"))],
+            new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, nullableContextOptions: NullableContextOptions.Enable, allowUnsafe: true));
+    }
+
+    public static SyntaxTree Parse(string path, string text) => CSharpSyntaxTree.ParseText(text, new CSharpParseOptions(LanguageVersion.Preview), path);
+
+    public static Assembly Emit(CSharpCompilation compilation)
+    {
+        using var stream = new MemoryStream();
+        var result = compilation.Emit(stream);
+        Assert.True(result.Success, string.Join("\n", result.Diagnostics.Where(diagnostic => diagnostic.Severity == DiagnosticSeverity.Error)));
+        return Assembly.Load(stream.ToArray());
+    }
+
+    private static ImmutableArray<ProgramFile> Load()
+    {
+        var root = Path.Combine(AppContext.BaseDirectory, "Programs");
+        var newest = typeof(CSharpCompilation).Assembly.GetName().Version!.Major >= 5;
+        return
+        [
+            .. Directory.EnumerateFiles(root, "*.cs", SearchOption.AllDirectories)
+                .Select(path => (Id: Path.ChangeExtension(Path.GetRelativePath(root, path), null).Replace('\\', '/'), Text: File.ReadAllText(path)))
+                .Where(file => newest || !file.Text.StartsWith(NewestMark, StringComparison.Ordinal))
+                .OrderBy(file => file.Id, StringComparer.Ordinal)
+                .Select(file => new ProgramFile(file.Id, Parse(file.Id + ".cs", file.Text))),
+        ];
+    }
+}
