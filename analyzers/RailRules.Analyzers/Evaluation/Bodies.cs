@@ -2,6 +2,7 @@ using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
 using Microsoft.CodeAnalysis.Operations;
+using Microsoft.CodeAnalysis.Text;
 
 namespace RailRules.Analyzers.Evaluation;
 
@@ -11,6 +12,8 @@ internal sealed class Bodies(Compilation compilation)
     private readonly Dictionary<ISymbol, IOperation?> initialisers = new(SymbolEqualityComparer.Default);
     private readonly Dictionary<IMethodSymbol, IOperation?> bodies = new(SymbolEqualityComparer.Default);
     private readonly Dictionary<SyntaxTree, SemanticModel> models = [];
+    private readonly Dictionary<SyntaxNode, List<TextSpan>> errors = [];
+    private readonly Dictionary<SyntaxNode, ITypeSymbol?> elementTypes = [];
 
     public CancellationToken Cancellation { get; set; }
 
@@ -56,6 +59,54 @@ internal sealed class Bodies(Compilation compilation)
         }
 
         return false;
+    }
+
+    /// <summary>Whether the compiler reports an error at the node, or one that lies around it or inside it.</summary>
+    public bool IsInError(SyntaxNode node)
+    {
+        var member = node;
+        while (member.Parent is not null and not TypeDeclarationSyntax and not CompilationUnitSyntax)
+        {
+            member = member.Parent;
+        }
+
+        if (!errors.TryGetValue(member, out var spans))
+        {
+            spans = [];
+            if (Model(node.SyntaxTree) is { } model)
+            {
+                foreach (var diagnostic in model.GetDiagnostics(member.Span, Cancellation))
+                {
+                    if (diagnostic.Severity == DiagnosticSeverity.Error && !diagnostic.IsWarningAsError)
+                    {
+                        spans.Add(diagnostic.Location.SourceSpan);
+                    }
+                }
+            }
+
+            errors[member] = spans;
+        }
+
+        foreach (var span in spans)
+        {
+            if (span.IntersectsWith(node.Span))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The type of the elements of what a foreach goes through.</summary>
+    public ITypeSymbol? ElementType(SyntaxNode loop)
+    {
+        if (!elementTypes.TryGetValue(loop, out var type))
+        {
+            elementTypes[loop] = type = loop is CommonForEachStatementSyntax each && Model(loop.SyntaxTree) is { } model ? model.GetForEachStatementInfo(each).ElementType : null;
+        }
+
+        return type;
     }
 
     /// <summary>The declaration's syntax, where it lies in this compilation.</summary>

@@ -3,8 +3,11 @@ using Microsoft.CodeAnalysis;
 namespace RailRules.Analyzers.Evaluation;
 
 /// <summary>One call: what all its blocks share.</summary>
-internal sealed class Activation(IMethodSymbol? method, object? self, Origin? site, TypeArguments? typeArguments)
+internal sealed class Activation(MemberRun run, IMethodSymbol? method, object? self, Origin? site, TypeArguments? typeArguments)
 {
+    /// <summary>The evaluation to which the variables belong; no other may change them.</summary>
+    public MemberRun Run { get; } = run;
+
     public IMethodSymbol? Method { get; } = method;
 
     /// <summary>The object on which the method runs; a struct's is replaced when the method changes it.</summary>
@@ -71,6 +74,9 @@ internal sealed class Frame(Frame? outer, Activation activation)
         index = -1;
         return false;
     }
+
+    /// <summary>The same variables with their values of now, for another call.</summary>
+    public Frame CopyInto(Activation other) => new(Outer, other) { names = (ISymbol[])names.Clone(), values = (object?[])values.Clone(), count = count };
 
     public object? this[int index]
     {

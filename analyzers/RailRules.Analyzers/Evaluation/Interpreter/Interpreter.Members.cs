@@ -20,7 +20,7 @@ internal sealed partial class Interpreter
             return kept;
         }
 
-        if (stackDepth > DepthOfOneStack)
+        if (stackDepth + (run?.Depth ?? 0) > DepthOfOneStack)
         {
             var depth = stackDepth;
             stackDepth = 0;
@@ -35,22 +35,23 @@ internal sealed partial class Interpreter
         }
 
         var outer = run;
+        var outerCall = libraryCall;
+        libraryCall = null;
         var mine = new MemberRun(member, outer);
         run = mine;
         stackDepth++;
-        var completed = false;
         try
         {
             var result = mine.Complete(Guarded(member));
-            completed = true;
             results[member] = result;
             return result;
         }
         finally
         {
-            mine.Running = completed && false;
+            mine.Running = false;
             stackDepth--;
             run = outer!;
+            libraryCall = outerCall;
         }
     }
 
@@ -99,27 +100,193 @@ internal sealed partial class Interpreter
             return Unknown.Value;
         }
 
-        var frame = new Frame(null, new Activation(null, null, null, null));
+        var frame = new Frame(null, new Activation(run, null, null, null, ArgumentsOf(member.ContainingType, null, null)));
+        switch (member)
+        {
+            case IFieldSymbol { HasConstantValue: true } constant:
+                return constant.Type.TypeKind == TypeKind.Enum ? EnumValue(constant.Type, constant.ConstantValue!) : constant.ConstantValue;
+            case IFieldSymbol field:
+                return HasStaticConstructor(field.ContainingType) ? RefuseMember(member, syntax) : Initial(field, field.Type, frame);
+            case IPropertySymbol property when IsAutomatic(property):
+                return HasStaticConstructor(property.ContainingType) ? RefuseMember(member, syntax) : Initial(property, property.Type, frame);
+            case IPropertySymbol { GetMethod: { } getter, Parameters.IsEmpty: true }:
+                Execute(bodies.Body(getter.OriginalDefinition)!, frame);
+                return frame.Activation.Result;
+            default:
+                return Unknown.Value;
+        }
+    }
+
+    private object? Initial(ISymbol member, ITypeSymbol type, Frame frame)
+    {
         if (bodies.Initialiser(member) is { } initialiser)
         {
             return Evaluate(initialiser, frame);
         }
 
+        return Default(Resolve(type, frame));
+    }
+
+    private Unknown RefuseMember(ISymbol member, SyntaxNode syntax)
+    {
+        run.Add(new Problem(ProblemKind.NotComputable, Place(member, syntax), $"'{member.ContainingType.Name}' has a static constructor, which is not evaluated", "write initialisers instead"));
         return Unknown.Value;
     }
 
-    private object? Evaluate(IOperation operation, Frame frame)
+    private bool HasStaticConstructor(INamedTypeSymbol type)
     {
-        Step(operation, frame);
-        return operation.ConstantValue is { HasValue: true, Value: var constant }
-            ? constant
-            : Refuse(operation, frame, $"{operation.Kind} is not evaluated", "write the value itself");
+        type = type.OriginalDefinition;
+        if (!staticConstructors.TryGetValue(type, out var has))
+        {
+            has = false;
+            foreach (var constructor in type.StaticConstructors)
+            {
+                has |= !constructor.IsImplicitlyDeclared;
+            }
+
+            staticConstructors[type] = has;
+        }
+
+        return has;
     }
 
-    public Origin? OriginOf(object owner, string? datum, int? index)
+    /// <summary>Reads a static field or automatic property.</summary>
+    private object? ReadStatic(ISymbol member, IOperation at, Frame frame)
     {
-        var record = Provenance.Find(owner);
-        return datum is null ? record?.Created : record?[datum] ?? record?.Created;
+        if (types.Kind(member.ContainingAssembly) != AssemblyKind.Source)
+        {
+            return ForeignStatic(member, at, frame);
+        }
+
+        if (member is IFieldSymbol { AssociatedSymbol: IPropertySymbol behind })
+        {
+            member = behind;
+        }
+
+        var isNew = run.Read(member);
+        if (HasStaticConstructor(member.ContainingType))
+        {
+            return Refuse(at, frame, $"'{member.ContainingType.Name}' has a static constructor, which is not evaluated", "write initialisers instead");
+        }
+
+        if (bodies.Initialiser(member.OriginalDefinition) is null)
+        {
+            return Default(member is IFieldSymbol field ? field.Type : ((IPropertySymbol)member).Type);
+        }
+
+        if (IsRunning(member))
+        {
+            return NotInitialised(at, frame, $"'{member.Name}' is read while its own value is being worked out", "break the cycle: let one of the two not use the other");
+        }
+
+        if (!IsBefore(member, run.Member, out var reason))
+        {
+            return NotInitialised(at, frame, $"'{member.Name}' {reason}", $"move '{member.Name}' above '{run.Member.Name}'");
+        }
+
+        var result = Member(member);
+        if (isNew)
+        {
+            run.ReadSteps = Math.Min(run.ReadSteps + result.StepsBound, long.MaxValue / 4);
+            Step(at, frame);
+            if (LateRead(result) is { } late)
+            {
+                return NotInitialised(at, frame, $"'{member.Name}' reads '{late.Name}', which has no value yet when C# gives '{run.Member.Name}' its own", $"move '{late.Name}' above '{run.Member.Name}', or into another class");
+            }
+        }
+
+        return result.Raw;
+    }
+
+    private Unknown NotInitialised(IOperation at, Frame frame, string reason, string remedy) => Refuse(at, frame, reason, remedy, ProblemKind.NotInitialised);
+
+    private bool IsRunning(ISymbol member)
+    {
+        for (var at = run; at is not null; at = at.Outer)
+        {
+            if (SymbolEqualityComparer.Default.Equals(at.Member, member))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether C# has given a member its value when it begins with another one's.</summary>
+    private bool IsBefore(ISymbol member, ISymbol reader, out string reason)
+    {
+        reason = "";
+        if (!SymbolEqualityComparer.Default.Equals(member.ContainingType, reader.ContainingType)
+            || reader is IPropertySymbol property && !IsAutomatic(property)
+            || bodies.Syntax(member) is not { } first || bodies.Syntax(reader) is not { } second
+            || bodies.Initialiser(member.OriginalDefinition) is null)
+        {
+            return true;
+        }
+
+        if (first.SyntaxTree != second.SyntaxTree)
+        {
+            reason = "stands in another file of this partial class; C# does not say which file comes first";
+            return false;
+        }
+
+        reason = "has no value yet: static members get their values in the order in which they stand";
+        return first.SpanStart < second.SpanStart;
+    }
+
+    /// <summary>A member of the running member's type that is read by what it reads, through other types, before C# has given it a value.</summary>
+    private ISymbol? LateRead(MemberResult result)
+    {
+        if (SymbolEqualityComparer.Default.Equals(result.Member.ContainingType, run.Type))
+        {
+            return null; // told where it was evaluated itself
+        }
+
+        var reached = new HashSet<ISymbol>(SymbolEqualityComparer.Default);
+        var open = new Stack<ISymbol>(result.Reads);
+        while (open.Count > 0)
+        {
+            var member = open.Pop();
+            if (!reached.Add(member))
+            {
+                continue;
+            }
+
+            if (SymbolEqualityComparer.Default.Equals(member, run.Member) || !IsBefore(member, run.Member, out _))
+            {
+                return member;
+            }
+
+            if (results.TryGetValue(member, out var known))
+            {
+                foreach (var read in known.Reads)
+                {
+                    open.Push(read);
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A static of a compiled assembly: listed ones are values of the analyzer's own copy.</summary>
+    private object? ForeignStatic(ISymbol member, IOperation at, Frame frame)
+    {
+        var name = $"{member.ContainingType.Name}.{member.Name}";
+        if (types.Kind(member.ContainingAssembly) != AssemblyKind.Other)
+        {
+            if (member is IPropertySymbol { GetMethod: { } getter } && library.Find(getter) is var found)
+            {
+                return found.Method is not null ? CallLibrary(getter, null, [], at, frame) : Refuse(at, frame, found.Refusal!, found.Remedy);
+            }
+
+            return member is IFieldSymbol field && library.Find(field) is { } info
+                ? Normalised(info.GetValue(null), field.Type)
+                : Refuse(at, frame, $"'{name}' is not on the list of members that are evaluated", "write the value itself");
+        }
+
+        return Refuse(at, frame, $"'{name}' is a value of another assembly ({member.ContainingAssembly?.Name}), which is not known here", "declare the value in this project, or make it a constant", ProblemKind.ForeignValue);
     }
 
     private static string ShortName(string type) => type.Substring(type.LastIndexOf('.') + 1);

@@ -11,6 +11,8 @@ internal sealed partial class Interpreter
     private readonly EvaluationLimits limits;
     private readonly Bodies bodies;
     private readonly TypeMap types;
+    private readonly LibraryMembers library;
+    private readonly Effects effects;
     private MemberRun run = null!;
     private CancellationToken cancellation;
 
@@ -20,6 +22,8 @@ internal sealed partial class Interpreter
         this.limits = limits;
         bodies = new Bodies(compilation);
         types = new TypeMap(compilation);
+        library = new LibraryMembers(types);
+        effects = new Effects(bodies, types, library);
     }
 
     public Provenance Provenance { get; } = new();
@@ -30,9 +34,14 @@ internal sealed partial class Interpreter
         set => bodies.Cancellation = cancellation = value;
     }
 
-    /// <summary>Adds a problem at the operation; the value there is unknown.</summary>
+    /// <summary>Adds a problem at the operation; the value there is unknown. Where the compiler reports an error, it has the word.</summary>
     private Unknown Refuse(IOperation at, Frame frame, string reason, string remedy, ProblemKind kind = ProblemKind.NotComputable)
     {
+        if (kind == ProblemKind.NotComputable && bodies.IsInError(at.Syntax))
+        {
+            return Unknown.Value;
+        }
+
         run.Add(new Problem(kind, new Origin(at.Syntax, frame.Activation.Site, run.Member), reason, remedy));
         return Unknown.Value;
     }

@@ -31,6 +31,27 @@ internal static partial class AllowList
     /// <summary>Every type of the framework on the list, for tests and documentation.</summary>
     public static IEnumerable<Type> FrameworkTypes => Framework.Values.Select(allowed => allowed.Type);
 
+    /// <summary>Whether a public static field is on the list.</summary>
+    public static bool IsListed(FieldInfo field)
+    {
+        if (field.DeclaringType is not { } type)
+        {
+            return false;
+        }
+
+        if (type.Assembly == typeof(Rail).Assembly || type.Assembly == typeof(ElectricPotential).Assembly)
+        {
+            return true;
+        }
+
+        var definition = type.IsGenericType ? type.GetGenericTypeDefinition() : type;
+        return definition.FullName is { } name && Framework.TryGetValue(name, out var allowed) && allowed.Has(field.Name);
+    }
+
+    /// <summary>Whether some member of that name is on the list, so that only its overload is not.</summary>
+    public static bool HasName(Type definition, Microsoft.CodeAnalysis.IMethodSymbol method) =>
+        definition.FullName is { } name && Framework.TryGetValue(name, out var allowed) && allowed.Has(method.MethodKind == Microsoft.CodeAnalysis.MethodKind.Constructor ? "new" : method.Name);
+
     private static Allowed? Look(MethodBase method)
     {
         if (method.DeclaringType is not { } type || !method.IsPublic)
@@ -125,6 +146,8 @@ internal sealed class AllowedType(Type type)
 
     public IEnumerable<string> Members => members.Keys;
 
+    public bool Has(string name) => members.ContainsKey(name);
+
     /// <summary>Adds names, separated by blanks. A property is named by its name, an indexer Item, a constructor new, operators op.</summary>
     public AllowedType Add(Allowed rule, string names)
     {
@@ -153,8 +176,7 @@ internal sealed class AllowedType(Type type)
         }
         else if (method.IsSpecialName && name.StartsWith("set_", StringComparison.Ordinal))
         {
-            name = "set " + name.Substring(4);
-            name = name.Replace(' ', ':');
+            name = "set:" + name.Substring(4);
         }
 
         return members.TryGetValue(name, out var rule) ? rule : null;

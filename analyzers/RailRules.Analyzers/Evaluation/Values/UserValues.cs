@@ -1,4 +1,5 @@
 using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace RailRules.Analyzers.Evaluation;
 
@@ -12,9 +13,12 @@ internal sealed class UserObject(INamedTypeSymbol type, TypeLayout layout, Inter
 
     public TypeLayout Layout { get; } = layout;
 
+    /// <summary>The evaluation that made the object; no other may change it.</summary>
+    public MemberRun? Maker { get; init; }
+
     public object?[] Slots { get; private init; } = new object?[layout.Count];
 
-    public UserObject Copy() => new(Type, Layout, interpreter) { Slots = (object?[])Slots.Clone() };
+    public UserObject Copy(MemberRun maker) => new(Type, Layout, interpreter) { Maker = maker, Slots = (object?[])Slots.Clone() };
 
     public bool Equals(UserObject? other) => interpreter.UserEquals(this, other);
 
@@ -90,6 +94,18 @@ internal sealed class TypeLayout
 
         foreach (var level in chain)
         {
+            // Parameters of a primary constructor live on in the object.
+            foreach (var constructor in level.InstanceConstructors)
+            {
+                if (!level.IsRecord && !constructor.DeclaringSyntaxReferences.IsEmpty && constructor.DeclaringSyntaxReferences[0].GetSyntax() is TypeDeclarationSyntax)
+                {
+                    foreach (var parameter in constructor.Parameters)
+                    {
+                        Add(parameter, null);
+                    }
+                }
+            }
+
             foreach (var member in level.GetMembers())
             {
                 switch (member)

@@ -1,0 +1,150 @@
+using System.Reflection;
+using Microsoft.CodeAnalysis;
+
+namespace RailRules.Analyzers.Evaluation;
+
+/// <content>Listed library members that are carried out here, because reflection would do it differently from the program.</content>
+internal sealed partial class Interpreter
+{
+    private static readonly PropertyInfo DesignatorProperty = typeof(Element).GetProperty(nameof(Element.Designator))!;
+
+    /// <summary>A member's value in a box, so that null is a value too; null where the member has no special handling.</summary>
+    private Box? Special(IMethodSymbol method, MethodBase target, object? self, object?[] arguments, IOperation at, Frame frame)
+    {
+        var type = target.DeclaringType!;
+        if (type == typeof(Placement))
+        {
+            return target.Name == nameof(Placement.As) && arguments[0] is Element part ? new Box(Placed(part, (string?)arguments[1], at, frame)) : null;
+        }
+
+        if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(Nullable<>))
+        {
+            return OnPresentNullable(method, self!, arguments, at, frame);
+        }
+
+        // Nullable stands as its value here, whose type has these methods too.
+        if (method.ContainingType.OriginalDefinition.SpecialType == SpecialType.System_Nullable_T)
+        {
+            return OnPresentNullable(method, self ?? arguments[0]!, arguments, at, frame);
+        }
+
+        if (target.Name is "ToString" && self is not null)
+        {
+            return TextOf(self, target, arguments, at, frame);
+        }
+
+        if (type == typeof(string))
+        {
+            return OnString(target, arguments, at, frame);
+        }
+
+        return null;
+    }
+
+    private Element Placed(Element part, string? designator, IOperation at, Frame frame)
+    {
+        var copy = (Element)Clone(part);
+        DesignatorProperty.SetValue(copy, designator);
+        var origin = new Origin(at.Syntax, frame.Activation.Site, run.Member);
+        var record = Provenance.EnterCopy(copy, part, origin);
+        var syntax = at is Microsoft.CodeAnalysis.Operations.IInvocationOperation { Arguments: [_, var designatorArgument] } ? designatorArgument.Value.Syntax : at.Syntax;
+        record.Set(nameof(Element.Designator), new Origin(syntax, frame.Activation.Site, run.Member));
+        return copy;
+    }
+
+    private Box? OnPresentNullable(IMethodSymbol method, object self, object?[] arguments, IOperation at, Frame frame)
+    {
+        switch (method.Name)
+        {
+            case ".ctor":
+                return new Box(arguments[0]);
+            case "get_HasValue":
+                return new Box(true);
+            case "get_Value" or "GetValueOrDefault":
+                return new Box(self);
+            case "ToString":
+                return new Box(Text(self, null, at, frame));
+            case "Equals":
+                return new Box(Equals(self, arguments[0]));
+            default:
+                return null;
+        }
+    }
+
+    /// <summary>Text without culture.</summary>
+    private Box? TextOf(object self, MethodBase target, object?[] arguments, IOperation at, Frame frame)
+    {
+        if (self is string or System.Text.StringBuilder or Source)
+        {
+            return null;
+        }
+
+        string? format = null;
+        foreach (var argument in arguments)
+        {
+            switch (argument)
+            {
+                case string text:
+                    format = text;
+                    break;
+                case IFormatProvider and not System.Globalization.CultureInfo { Name: "" }:
+                    return new Box(Refuse(at, frame, Objection.Culture.Reason, Objection.Culture.Remedy));
+            }
+        }
+
+        return new Box(Text(self, format, at, frame));
+    }
+
+    private Box? OnString(MethodBase target, object?[] arguments, IOperation at, Frame frame)
+    {
+        switch (target.Name)
+        {
+            case "Concat":
+                return new Box(JoinTexts("", Items(arguments, 0), at, frame));
+            case "Join":
+                var separator = arguments[0] is char letter ? letter.ToString() : (string?)arguments[0];
+                return arguments.Length == 2 ? new Box(JoinTexts(separator ?? "", Items(arguments, 1), at, frame)) : null;
+            case "Format":
+                return new Box(Formatted(arguments, at, frame));
+            default:
+                return null;
+        }
+    }
+
+    private static IEnumerable<object?> Items(object?[] arguments, int first) =>
+        arguments.Length == first + 1 && arguments[first] is System.Collections.IEnumerable sequence and not string ? sequence.Cast<object?>() : arguments.Skip(first);
+
+    private object? JoinTexts(string separator, IEnumerable<object?> items, IOperation at, Frame frame)
+    {
+        var builder = new System.Text.StringBuilder();
+        var first = true;
+        foreach (var item in InLibrary(items, at, frame))
+        {
+            if (item is Unknown || Text(item, null, at, frame) is not string text)
+            {
+                return Unknown.Value;
+            }
+
+            if (!first)
+            {
+                builder.Append(separator);
+            }
+
+            first = false;
+            builder.Append(text);
+            if (builder.Length > limits.Text)
+            {
+                throw OverText(at, frame);
+            }
+
+            Charge(1 + (text.Length / 16), at, frame);
+        }
+
+        return builder.ToString();
+    }
+
+    private sealed class Box(object? value)
+    {
+        public object? Value { get; } = value;
+    }
+}
