@@ -91,7 +91,7 @@ internal sealed partial class Interpreter
 
     private object? CallOther(IMethodSymbol method, object? self, object?[] arguments, IOperation at, Frame frame)
     {
-        var value = self is Location location ? location.Get() : self;
+        var value = self is Storage location ? location.Get() : self;
         return value is UserObject or UserEnum ? CallInherited(method, value, arguments, at, frame) : CallLibrary(method, value, arguments, at, frame);
     }
 
@@ -346,7 +346,7 @@ internal sealed partial class Interpreter
         var given = arguments;
         for (var i = 0; i < arguments.Length; i++)
         {
-            if (arguments[i] is Location location)
+            if (arguments[i] is Storage location)
             {
                 given = ReferenceEquals(given, arguments) ? (object?[])arguments.Clone() : given;
                 given[i] = method.Parameters[i].RefKind == RefKind.Out ? null : location.Get();
@@ -360,7 +360,7 @@ internal sealed partial class Interpreter
     {
         for (var i = 0; i < arguments.Length; i++)
         {
-            if (arguments[i] is Location location)
+            if (arguments[i] is Storage location)
             {
                 location.Set(Normalised(given[i], method.Parameters[i].Type));
             }

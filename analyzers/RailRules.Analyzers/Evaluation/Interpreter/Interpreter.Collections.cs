@@ -283,7 +283,7 @@ internal sealed partial class Interpreter
         }
     }
 
-    private Location ElementPlace(IArrayElementReferenceOperation element, Frame frame)
+    private Storage ElementPlace(IArrayElementReferenceOperation element, Frame frame)
     {
         var evaluated = Evaluate(element.ArrayReference, frame);
         if (evaluated is null)
@@ -373,7 +373,7 @@ internal sealed partial class Interpreter
     private int? LengthOf(IImplicitIndexerReferenceOperation operation, object self, Frame frame) =>
         operation.LengthSymbol is IPropertySymbol { GetMethod: { } getter } && Call(Override(Resolve(getter, frame), self), self, [], operation, frame) is int length ? length : null;
 
-    private Location ImplicitIndexerPlace(IImplicitIndexerReferenceOperation operation, Frame frame)
+    private Storage ImplicitIndexerPlace(IImplicitIndexerReferenceOperation operation, Frame frame)
     {
         var self = Evaluate(operation.Instance, frame);
         if (self is null or Unknown || Evaluate(operation.Argument, frame) is not IndexValue index || LengthOf(operation, self, frame) is not { } length || operation.IndexerSymbol is not IPropertySymbol property)

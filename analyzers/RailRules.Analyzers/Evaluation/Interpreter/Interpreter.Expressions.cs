@@ -171,7 +171,7 @@ internal sealed partial class Interpreter
         if (frame.TryFind(symbol, out var holder, out var index))
         {
             var value = holder[index];
-            return value is Location location ? location.Get() : value;
+            return value is Storage location ? location.Get() : value;
         }
 
         // A parameter of a primary constructor, used in the object's members.
@@ -183,7 +183,7 @@ internal sealed partial class Interpreter
         return Refuse(at, frame, $"'{symbol.Name}' has no value here", "write the value itself");
     }
 
-    private static object? Self(Frame frame) => frame.Activation.Self is Location location ? location.Get() : frame.Activation.Self;
+    private static object? Self(Frame frame) => frame.Activation.Self is Storage location ? location.Get() : frame.Activation.Self;
 
     private object? InstanceReference(IInstanceReferenceOperation operation, Frame frame)
     {

@@ -71,7 +71,7 @@ internal sealed partial class Interpreter
         return holder.Get();
     }
 
-    private void Initialise(Location made, IObjectOrCollectionInitializerOperation initializer, Frame frame)
+    private void Initialise(Storage made, IObjectOrCollectionInitializerOperation initializer, Frame frame)
     {
         var implicits = frame.Activation.Implicit;
         foreach (var part in initializer.Initializers)
@@ -108,7 +108,7 @@ internal sealed partial class Interpreter
         }
     }
 
-    private void InitialiseMember(Location made, ISimpleAssignmentOperation assignment, Frame frame)
+    private void InitialiseMember(Storage made, ISimpleAssignmentOperation assignment, Frame frame)
     {
         switch (assignment.Target)
         {
@@ -376,12 +376,12 @@ internal sealed partial class Interpreter
         }
 
         var made = NewObject(type);
-        Location holder = new Holder(made);
+        Storage holder = new Holder(made);
         return RunConstructor(holder, type, constructor, arguments, at, frame) ? holder.Get() : Unknown.Value;
     }
 
     /// <summary>Runs a constructor on a new object; false where it cannot be evaluated.</summary>
-    private bool RunConstructor(Location made, INamedTypeSymbol type, IMethodSymbol constructor, object?[] arguments, IOperation at, Frame frame)
+    private bool RunConstructor(Storage made, INamedTypeSymbol type, IMethodSymbol constructor, object?[] arguments, IOperation at, Frame frame)
     {
         var site = new Origin(at.Syntax, frame.Activation.Site, run.Member);
         var self = type.IsValueType ? made : made.Get();
@@ -410,7 +410,7 @@ internal sealed partial class Interpreter
         }
     }
 
-    private bool ImplicitConstructor(Location made, INamedTypeSymbol type, object?[] arguments, IMethodSymbol constructor, IOperation at, Frame inner)
+    private bool ImplicitConstructor(Storage made, INamedTypeSymbol type, object?[] arguments, IMethodSymbol constructor, IOperation at, Frame inner)
     {
         if (type.IsValueType)
         {
@@ -427,7 +427,7 @@ internal sealed partial class Interpreter
         return FieldInitialisers(made, type, inner) && BaseConstructor(made, type, at, inner);
     }
 
-    private bool BaseConstructor(Location made, INamedTypeSymbol type, IOperation at, Frame inner)
+    private bool BaseConstructor(Storage made, INamedTypeSymbol type, IOperation at, Frame inner)
     {
         if (type.BaseType is not { SpecialType: not (SpecialType.System_Object or SpecialType.System_ValueType) } parent)
         {
@@ -451,7 +451,7 @@ internal sealed partial class Interpreter
         return true;
     }
 
-    private bool ExplicitConstructor(Location made, INamedTypeSymbol type, IConstructorBodyOperation body, IOperation at, Frame inner)
+    private bool ExplicitConstructor(Storage made, INamedTypeSymbol type, IConstructorBodyOperation body, IOperation at, Frame inner)
     {
         var initializer = body.Initializer;
         while (initializer is IExpressionStatementOperation statement)
@@ -478,7 +478,7 @@ internal sealed partial class Interpreter
         return true;
     }
 
-    private bool ChainedConstructor(Location made, IInvocationOperation call, Frame inner)
+    private bool ChainedConstructor(Storage made, IInvocationOperation call, Frame inner)
     {
         var target = Resolve(call.TargetMethod, inner);
         if (!types.IsSource(target.ContainingType))
@@ -490,7 +490,7 @@ internal sealed partial class Interpreter
         return RunConstructor(made, target.ContainingType, target, Arguments(call.Arguments, target, inner), call, inner);
     }
 
-    private bool PrimaryConstructor(Location made, INamedTypeSymbol type, IMethodSymbol definition, TypeDeclarationSyntax declaration, IOperation at, Frame inner)
+    private bool PrimaryConstructor(Storage made, INamedTypeSymbol type, IMethodSymbol definition, TypeDeclarationSyntax declaration, IOperation at, Frame inner)
     {
         var user = (UserObject)made.Get()!;
         foreach (var parameter in definition.Parameters)
@@ -547,7 +547,7 @@ internal sealed partial class Interpreter
         return null;
     }
 
-    private bool FieldInitialisers(Location made, INamedTypeSymbol type, Frame inner)
+    private bool FieldInitialisers(Storage made, INamedTypeSymbol type, Frame inner)
     {
         foreach (var member in type.OriginalDefinition.GetMembers())
         {

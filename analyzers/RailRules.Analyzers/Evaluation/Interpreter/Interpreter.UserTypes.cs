@@ -22,7 +22,7 @@ internal sealed partial class Interpreter
             return HasUnknown(arguments) ? Unknown.Value : ValuesEqual(arguments[0], arguments[1]) == (method.Name == "op_Equality");
         }
 
-        if ((self is Location location ? location.Get() : self) is { } value && (method.IsImplicitlyDeclared || value is UserEnum))
+        if ((self is Storage location ? location.Get() : self) is { } value && (method.IsImplicitlyDeclared || value is UserEnum))
         {
             return method.Name == "Deconstruct" && value is UserObject user ? DeconstructRecord(method, user, arguments) : CallInherited(method, value, arguments, at, frame);
         }
@@ -37,7 +37,7 @@ internal sealed partial class Interpreter
             return accessor.MethodKind == MethodKind.PropertyGet ? ReadStatic(property, at, frame) : RefuseStaticWrite(at, frame);
         }
 
-        var owner = self as Location ?? new Holder(self);
+        var owner = self as Storage ?? new Holder(self);
         if (owner.Get() is not UserObject user || !user.Layout.TryGet(property, out var slot))
         {
             return Refuse(at, frame, $"'{property.Name}' is not evaluated here", "write the value itself");
@@ -66,7 +66,7 @@ internal sealed partial class Interpreter
             {
                 if (member is IPropertySymbol property && property.Name == method.Parameters[i].Name && user.Layout.TryGet(property, out var slot))
                 {
-                    ((Location)arguments[i]!).Set(user.Slots[slot]);
+                    ((Storage)arguments[i]!).Set(user.Slots[slot]);
                 }
             }
         }

@@ -5,7 +5,7 @@ using Microsoft.CodeAnalysis.Operations;
 namespace RailRules.Analyzers.Evaluation;
 
 /// <summary>A place that holds a value: what assignments and by-reference arguments work on.</summary>
-internal abstract class Location
+internal abstract class Storage
 {
     public abstract object? Get();
 
@@ -13,7 +13,7 @@ internal abstract class Location
 }
 
 /// <summary>A place of its own.</summary>
-internal sealed class Holder(object? value) : Location
+internal sealed class Holder(object? value) : Storage
 {
     private object? held = value;
 
@@ -23,7 +23,7 @@ internal sealed class Holder(object? value) : Location
 }
 
 /// <summary>A place known by how to read and how to write it.</summary>
-internal sealed class Place(Func<object?> get, Action<object?> set) : Location
+internal sealed class Place(Func<object?> get, Action<object?> set) : Storage
 {
     public override object? Get() => get();
 
@@ -36,7 +36,7 @@ internal sealed partial class Interpreter
     private const string StaticReason = "static members do not change once they have their value";
 
     /// <summary>The place that an expression names; refuses where it is none that may be changed.</summary>
-    private Location Locate(IOperation target, Frame frame) => TryLocate(target, frame) ?? throw RefusePlace(target, frame);
+    private Storage Locate(IOperation target, Frame frame) => TryLocate(target, frame) ?? throw RefusePlace(target, frame);
 
     private RefusedSignal RefusePlace(IOperation target, Frame frame)
     {
@@ -44,7 +44,7 @@ internal sealed partial class Interpreter
         return new RefusedSignal();
     }
 
-    private Location? TryLocate(IOperation target, Frame frame)
+    private Storage? TryLocate(IOperation target, Frame frame)
     {
         switch (target)
         {
@@ -64,7 +64,7 @@ internal sealed partial class Interpreter
                 return ElementPlace(element, frame);
             case IImplicitIndexerReferenceOperation indexer:
                 return ImplicitIndexerPlace(indexer, frame);
-            case IInstanceReferenceOperation when frame.Activation.Self is Location self:
+            case IInstanceReferenceOperation when frame.Activation.Self is Storage self:
                 return self;
             case IConversionOperation { Conversion.IsIdentity: true } conversion:
                 return TryLocate(conversion.Operand, frame);
@@ -73,7 +73,7 @@ internal sealed partial class Interpreter
         }
     }
 
-    private Location VariablePlace(ISymbol symbol, IOperation at, Frame frame)
+    private Storage VariablePlace(ISymbol symbol, IOperation at, Frame frame)
     {
         if (symbol is ILocalSymbol local && !frame.TryFind(symbol, out _, out _))
         {
@@ -82,7 +82,7 @@ internal sealed partial class Interpreter
 
         if (frame.TryFind(symbol, out var holder, out var index))
         {
-            if (holder[index] is Location place)
+            if (holder[index] is Storage place)
             {
                 return place;
             }
@@ -103,18 +103,18 @@ internal sealed partial class Interpreter
 
         if (symbol is IParameterSymbol && Self(frame) is UserObject self && self.Layout.TryGet(symbol, out var slot))
         {
-            return SlotPlace(frame.Activation.Self is Location location ? location : new Holder(self), slot, at, frame);
+            return SlotPlace(frame.Activation.Self is Storage location ? location : new Holder(self), slot, at, frame);
         }
 
         throw RefusePlace(at, frame);
     }
 
     /// <summary>A field of an object; of a struct by putting a changed copy where the struct stands.</summary>
-    private Location SlotPlace(Location owner, int slot, IOperation at, Frame frame) => new Place(
+    private Storage SlotPlace(Storage owner, int slot, IOperation at, Frame frame) => new Place(
         () => ((UserObject)owner.Get()!).Slots[slot],
         value => SetSlot(owner, slot, value, at, frame));
 
-    private void SetSlot(Location owner, int slot, object? value, IOperation at, Frame frame)
+    private void SetSlot(Storage owner, int slot, object? value, IOperation at, Frame frame)
     {
         switch (owner.Get())
         {
@@ -136,7 +136,7 @@ internal sealed partial class Interpreter
         }
     }
 
-    private Location? FieldPlace(IFieldReferenceOperation field, Frame frame)
+    private Storage? FieldPlace(IFieldReferenceOperation field, Frame frame)
     {
         if (field.Field.IsStatic)
         {
@@ -156,10 +156,10 @@ internal sealed partial class Interpreter
     }
 
     /// <summary>The object whose member is named: for a struct the place where it stands, else the object itself.</summary>
-    private Location Owner(IOperation instance, Frame frame) =>
+    private Storage Owner(IOperation instance, Frame frame) =>
         instance.Type is { IsValueType: true } && TryLocate(instance, frame) is { } place ? place : new Holder(Evaluate(instance, frame));
 
-    private void SetField(Location owner, IFieldSymbol field, object? value, IOperation at, Frame frame)
+    private void SetField(Storage owner, IFieldSymbol field, object? value, IOperation at, Frame frame)
     {
         var self = owner.Get();
         switch (self)
@@ -184,7 +184,7 @@ internal sealed partial class Interpreter
         }
     }
 
-    private Location? PropertyPlace(IPropertyReferenceOperation reference, Frame frame)
+    private Storage? PropertyPlace(IPropertyReferenceOperation reference, Frame frame)
     {
         if (reference.Property.IsStatic)
         {
@@ -205,7 +205,7 @@ internal sealed partial class Interpreter
             value => SetProperty(owner, property, value, reference, frame, arguments: arguments));
     }
 
-    private void SetProperty(Location owner, IPropertySymbol property, object? value, IOperation at, Frame frame, bool initialising = false, object?[]? arguments = null)
+    private void SetProperty(Storage owner, IPropertySymbol property, object? value, IOperation at, Frame frame, bool initialising = false, object?[]? arguments = null)
     {
         var self = owner.Get();
         if (self is null)
@@ -411,7 +411,7 @@ internal sealed partial class Interpreter
                 part = conversion.IsIdentity || part is Unknown ? part : Convert(part, given, to, conversion.MethodSymbol, false, at, frame);
             }
 
-            ((Location)places[i]).Set(part);
+            ((Storage)places[i]).Set(part);
         }
     }
 
