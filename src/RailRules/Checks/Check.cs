@@ -42,6 +42,12 @@ public sealed record Check(string Rule, string Subject, Verdict Verdict, double?
     /// </summary>
     public ImmutableArray<DatumPlace> Places { get; init; } = [];
 
+    /// <summary>The object that is judged, where it is one: with the first place it tells checks of one thing from those of another.</summary>
+    internal object? Part { get; init; }
+
+    /// <summary>Whether demand or capacity rests on the operating point of the board, and so on all that the operating point rests on.</summary>
+    internal bool UsesOperatingPoint { get; init; }
+
     /// <summary>A check of a statement: holds if it is true.</summary>
     /// <param name="holds">The statement.</param>
     /// <param name="message">What a person reads if it is false.</param>

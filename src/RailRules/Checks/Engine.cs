@@ -13,9 +13,40 @@ public static class Engine
     /// <summary>Every check of the rails and of what feeds them.</summary>
     /// <param name="rails">The board's rails.</param>
     /// <param name="isUnknown">Whether a datum (owner, property) was written but could not be worked out; what depends on it is undecided.</param>
-    public static ImmutableArray<Check> Check(IEnumerable<Rail> rails, Func<object, string, bool>? isUnknown)
+    public static ImmutableArray<Check> Check(IEnumerable<Rail> rails, Func<object, string, bool>? isUnknown) =>
+        Check(new Network(rails, isUnknown), Registry.All);
+
+    /// <summary>Applies the rules given; one cause gives one finding.</summary>
+    internal static ImmutableArray<Check> Check(Network network, ImmutableArray<Rule> rules)
     {
-        var network = new Network(rails, isUnknown);
-        return [.. Registry.All.SelectMany(rule => rule.Apply(network))];
+        var checks = Silencing.Apply(network, [.. rules.SelectMany(rule => Apply(rule, network))]);
+        checks = checks.AddRange(rules.SelectMany(rule => rule.Summarize(network, checks)));
+        var order = new Dictionary<Rail, int>();
+        foreach (var rail in network.Rails)
+        {
+            order.Add(rail, order.Count);
+        }
+
+        return
+        [
+            .. checks
+                .OrderBy(check => check.Rail is { } rail && order.TryGetValue(rail, out var index) ? index : int.MaxValue)
+                .ThenBy(check => check.Rule, StringComparer.Ordinal),
+        ];
+    }
+
+    /// <summary>
+    /// A number so large that it cannot be converted between units makes UnitsNet throw. Which datum it is, RAIL0003 says; here nothing may be passed because of it.
+    /// </summary>
+    private static IEnumerable<Check> Apply(Rule rule, Network network)
+    {
+        try
+        {
+            return [.. rule.Apply(network)];
+        }
+        catch (Exception exception) when (exception is ArgumentException or OverflowException)
+        {
+            return network.Rails.Select(rail => Subject.Of(rule.Description, rail, new DatumPlace(rail)).ToUndecided([]));
+        }
     }
 }

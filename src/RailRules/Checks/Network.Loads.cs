@@ -1,4 +1,4 @@
-using RailRules.Physics;
+using System.Collections.Immutable;
 
 namespace RailRules;
 
@@ -31,6 +31,110 @@ public sealed partial class Network
         };
         var value = peak * Math.Sqrt(share);
         return (value, value);
+    }
+
+    /// <summary>The pulses of the loads of a rail and of the rails below; behind converters their number alone counts, with no current of their own.</summary>
+    internal List<(Load Load, double Current, double? Width)> PulsesBelow(Rail rail)
+    {
+        var result = new List<(Load, double, double?)>();
+        var seen = new HashSet<int>();
+        var pending = new Stack<(int Rail, bool Converted)>();
+        pending.Push((indexOf[rail], false));
+        while (pending.Count > 0)
+        {
+            var (i, converted) = pending.Pop();
+            if (!seen.Add(i))
+            {
+                continue;
+            }
+
+            foreach (var load in Items(Rails[i].Loads))
+            {
+                foreach (var pulse in load is null ? [] : Items(load.Pulses))
+                {
+                    if (pulse is not null)
+                    {
+                        result.Add((load!, converted ? 0 : Finite(pulse.Current?.Amperes ?? 0), pulse.Width?.Seconds));
+                    }
+                }
+            }
+
+            children[i].ForEach(child => pending.Push((child, converted)));
+            foreach (var child in convertersOn[i].SelectMany(FedByIndex))
+            {
+                pending.Push((child, true));
+            }
+        }
+
+        return result;
+    }
+
+    /// <summary>Loads and converters of the rail and below whose power has no lowest voltage, which alone would bound their current where the path cannot deliver it.</summary>
+    internal ImmutableArray<MissingDatum> LoadsWithoutMinVoltage(Rail rail)
+    {
+        var result = ImmutableArray.CreateBuilder<MissingDatum>();
+        var seen = new HashSet<int>();
+        var pending = new Stack<int>([indexOf[rail]]);
+        while (pending.Count > 0)
+        {
+            var i = pending.Pop();
+            if (!seen.Add(i))
+            {
+                continue;
+            }
+
+            var loads = Items(Rails[i].Loads);
+            for (var k = 0; k < loads.Length; k++)
+            {
+                if (loads[k] is { Power: not null, MinVoltage: null } load)
+                {
+                    result.Add(new MissingDatum(new DatumPlace(load, nameof(Load.MinVoltage)), Label(load, Rails[i], k)));
+                }
+            }
+
+            foreach (var converter in convertersOn[i])
+            {
+                if (converter.InputMinVoltage is null)
+                {
+                    result.Add(new MissingDatum(new DatumPlace(converter, nameof(Converter.InputMinVoltage)), Label(converter)));
+                }
+            }
+
+            children[i].ForEach(pending.Push);
+        }
+
+        if (result.Count == 0)
+        {
+            result.Add(new MissingDatum(new DatumPlace(rail, nameof(Rail.Loads)), Label(rail)));
+        }
+
+        return result.ToImmutable();
+    }
+
+    /// <summary>What the operating point of a rail takes for granted.</summary>
+    internal IEnumerable<string> OperatingAssumptions(Rail rail)
+    {
+        if (partialStates.Contains(indexOf[rail]))
+        {
+            yield return "of the many feed states, each feed alone and some combinations were tried, not all";
+        }
+
+        foreach (var place in Parts(rail))
+        {
+            if (place.Part is Fuse { VoltageDrop: null, ColdResistance: not null })
+            {
+                yield return $"the resistance of '{place.Label}' is its cold maximum; no voltage drop at rated current is stated";
+            }
+        }
+
+        foreach (var load in Items(rail.Loads))
+        {
+            if (load is not null && Items(load.Pulses).Any(pulse => pulse is { Count: not null } && RootMeanSquare(pulse) is null))
+            {
+                yield return "bursts of pulses shorter than a minute are no continuous current";
+                break;
+            }
+        }
     }
 
     private Demand DemandOf(Load load, Rail rail, int position)

@@ -20,6 +20,7 @@ public sealed partial class Network
 {
     private OperatingResult? steady;
     private OperatingResult? peaks;
+    private int[]? componentOf;
 
     /// <summary>Steady current (A) in a rail's own path: r.m.s., the largest over corners and feed states.</summary>
     internal Flow CurrentOf(Rail rail, bool peak = false) => Operating(peak).Rails[indexOf[rail]];
@@ -91,8 +92,8 @@ public sealed partial class Network
 
         if (gaps.Count == 0)
         {
-            var part = result.ComponentOf[indexOf[rails.First()]];
-            gaps.AddRange(Enumerable.Range(0, Rails.Length).Where(i => result.ComponentOf[i] == part).SelectMany(i => result.Gaps[i]));
+            var part = ComponentOf[indexOf[rails.First()]];
+            gaps.AddRange(Enumerable.Range(0, Rails.Length).Where(i => ComponentOf[i] == part).SelectMany(i => result.Gaps[i]));
         }
 
         var chosen = gaps.Any(gap => gap.Unbounded) ? gaps.Where(gap => gap.Unbounded) : gaps;
@@ -104,7 +105,7 @@ public sealed partial class Network
     private OperatingResult Operate(bool peak)
     {
         var result = new OperatingResult(this);
-        foreach (var part in Components(result))
+        foreach (var part in downstream.GroupBy(i => ComponentOf[i]).Select(group => group.ToList()))
         {
             new Component(this, result, part, peak).Solve();
         }
@@ -112,11 +113,13 @@ public sealed partial class Network
         return result;
     }
 
-    /// <summary>The board in parts that do not touch each other but at ideal sources, each in downstream order; cyclic rails are left out.</summary>
-    private IEnumerable<List<int>> Components(OperatingResult result)
+    /// <summary>For each rail the part of the board to which it belongs: parts do not touch each other but at ideal sources.</summary>
+    private int[] ComponentOf => componentOf ??= FindComponents();
+
+    private int[] FindComponents()
     {
         var sets = new DisjointSets(Rails.Length);
-        var batteries = new Dictionary<object, int>(ByReference.Instance);
+        var shared = new Dictionary<object, int>(ByReference.Instance);
         for (var i = 0; i < Rails.Length; i++)
         {
             foreach (var supplying in suppliers[i])
@@ -128,24 +131,19 @@ public sealed partial class Network
 
                 if (supplying.From is Battery or Converter)
                 {
-                    if (batteries.TryGetValue(supplying.From, out var other))
+                    if (shared.TryGetValue(supplying.From, out var other))
                     {
                         sets.Join(i, other);
                     }
                     else
                     {
-                        batteries.Add(supplying.From, i);
+                        shared.Add(supplying.From, i);
                     }
                 }
             }
         }
 
-        for (var i = 0; i < Rails.Length; i++)
-        {
-            result.ComponentOf[i] = sets.Find(i);
-        }
-
-        return downstream.GroupBy(i => result.ComponentOf[i]).Select(group => group.ToList()).ToList();
+        return [.. Enumerable.Range(0, Rails.Length).Select(sets.Find)];
     }
 
     /// <summary>Why a flow has no number, or that it has.</summary>
@@ -203,7 +201,6 @@ public sealed partial class Network
             Stretches = new Stretch[count];
             FeedStretches = new Stretch[count][];
             Gaps = new List<(MissingDatum, bool)>[count];
-            ComponentOf = new int[count];
             LocalOf = new int[count];
             for (var i = 0; i < count; i++)
             {
@@ -229,8 +226,6 @@ public sealed partial class Network
         internal Stretch[][] FeedStretches { get; }
 
         internal List<(MissingDatum Datum, bool Unbounded)>[] Gaps { get; }
-
-        internal int[] ComponentOf { get; }
 
         /// <summary>The index of each rail within its component.</summary>
         internal int[] LocalOf { get; }

@@ -15,6 +15,11 @@ public abstract class Rule
 
     /// <summary>Applies the rule to every place of the board. No check is made where the rule's definition says so.</summary>
     public abstract IEnumerable<Check> Apply(Network network);
+
+    /// <summary>Checks about the checks of all rules, made when those are known and silenced; none unless a rule says otherwise.</summary>
+    /// <param name="network">The board.</param>
+    /// <param name="checks">The checks of all rules.</param>
+    public virtual IEnumerable<Check> Summarize(Network network, ImmutableArray<Check> checks) => [];
 }
 
 /// <summary>The one description of a rule, from which descriptors, index and pages are made.</summary>

@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+
+namespace RailRules;
+
+/// <summary>One cause, one finding: checks that say again what another check has found are left out.</summary>
+internal static class Silencing
+{
+    /// <summary>A failing check of the first rule silences checks of the others, of the same thing or of the whole rail.</summary>
+    private static readonly (string Rule, string[] Silenced, bool WholeRail)[] Table =
+    [
+        ("RAIL0102", ["RAIL0101", "RAIL0301", "RAIL0306"], false),
+        ("RAIL0504", ["RAIL0201", "RAIL0501"], true),
+        ("RAIL0302", ["RAIL0303"], false),
+        ("RAIL0307", ["RAIL0204", "RAIL0304", "RAIL0308"], false),
+    ];
+
+    /// <summary>Collections: a place in one says where a thing stands, not that the collection is at fault.</summary>
+    private static readonly HashSet<string> Collections =
+    [
+        nameof(Rail.Path), nameof(Rail.Feeds), nameof(Rail.Loads), nameof(Rail.Clamps), nameof(Rail.Capacitors), nameof(Rail.Return),
+    ];
+
+    internal static ImmutableArray<Check> Apply(Network network, ImmutableArray<Check> checks)
+    {
+        var failing = checks.Where(check => check.Verdict == Verdict.Fails).ToList();
+        if (failing.Count == 0)
+        {
+            return checks;
+        }
+
+        var things = new HashSet<(string Rule, DatumPlace Place, object? Part)>();
+        var rails = new HashSet<(string Rule, Rail Rail)>();
+        foreach (var check in failing)
+        {
+            foreach (var (_, silenced, wholeRail) in Table.Where(row => row.Rule == check.Rule))
+            {
+                foreach (var rule in silenced)
+                {
+                    if (wholeRail && check.Rail is not null)
+                    {
+                        rails.Add((rule, check.Rail));
+                    }
+                    else if (!wholeRail && check.Places.Length > 0)
+                    {
+                        things.Add((rule, check.Places[0], check.Part));
+                    }
+                }
+            }
+        }
+
+        var data = FaultyData(failing);
+        var broken = BrokenRails(network, failing);
+        return
+        [
+            .. checks.Where(check =>
+                !(check.Places.Length > 0 && things.Contains((check.Rule, check.Places[0], check.Part)))
+                && !(check.Rail is not null && rails.Contains((check.Rule, check.Rail)))
+                && (check.Rule is "RAIL0003" or "RAIL0007" || !(DependsOn(network, check, data) || (check.Rail is not null && broken.Contains(check.Rail))))),
+        ];
+    }
+
+    private static HashSet<DatumPlace> FaultyData(List<Check> failing) =>
+        [.. failing.Where(check => check.Rule == "RAIL0003").SelectMany(check => check.Places).Where(place => place.Datum is not null && !Collections.Contains(place.Datum)).Select(place => place with { Index = null })];
+
+    private static bool DependsOn(Network network, Check check, HashSet<DatumPlace> data)
+    {
+        if (data.Count == 0)
+        {
+            return false;
+        }
+
+        bool IsFaulty(DatumPlace place) => data.Contains(place with { Index = null });
+        return check.Places.Any(IsFaulty)
+            || check.Working.Any(step => step.Place is { } place && IsFaulty(place))
+            || (check.UsesOperatingPoint && check.Rail is not null && data.Any(place => network.OperatingPointReads(check.Rail, place)));
+    }
+
+    /// <summary>Rails whose feeding is at fault, and all that they feed. A designator that stands twice spoils no number.</summary>
+    private static HashSet<Rail> BrokenRails(Network network, List<Check> failing)
+    {
+        var result = new HashSet<Rail>();
+        var pending = new Stack<Rail>(failing.Where(check => check.Rule == "RAIL0007" && check.Rail is not null && !check.Places.Any(place => place.Datum == nameof(Element.Designator))).Select(check => check.Rail!));
+        while (pending.Count > 0)
+        {
+            var rail = pending.Pop();
+            if (!network.Contains(rail) || !result.Add(rail))
+            {
+                continue;
+            }
+
+            foreach (var below in network.Children(rail).Concat(network.ConvertersOn(rail).SelectMany(network.FedBy)))
+            {
+                pending.Push(below);
+            }
+        }
+
+        return result;
+    }
+}

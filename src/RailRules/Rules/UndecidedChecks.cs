@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+
+namespace RailRules.Rules;
+
+/// <summary>RAIL0004: checks left undecided, one finding a rail, with the data that are missing and the rules that wait for them.</summary>
+public sealed class UndecidedChecks : Rule
+{
+    /// <inheritdoc/>
+    public override RuleDescription Description { get; } = new(
+        "RAIL0004",
+        "Checks left undecided for want of data",
+        RuleSeverity.Warning,
+        "Checks of a rail that neither hold nor fail whatever the missing data are; one finding a rail lists the data and the rules that wait.")
+    {
+        Basis = "What is unknown is not passed: this library's own rule",
+    };
+
+    /// <inheritdoc/>
+    public override IEnumerable<Check> Apply(Network network) => [];
+
+    /// <inheritdoc/>
+    public override IEnumerable<Check> Summarize(Network network, ImmutableArray<Check> checks)
+    {
+        var named = new HashSet<(DatumPlace, object?)>(checks.Where(check => check.Rule == "RAIL0202" && check.Verdict == Verdict.Fails).Select(PartOf));
+        var byRail = checks.Where(check => check.Rail is not null && check.Rule != Description.Id).ToLookup(check => check.Rail!);
+        foreach (var rail in network.Rails)
+        {
+            var all = byRail[rail].ToList();
+            var undecided = all.Where(check => check.Verdict == Verdict.Undecided).ToList();
+
+            // RAIL0202 has named the missing derating of a part already; RAIL0201 waits for the same.
+            undecided.RemoveAll(check => check.Rule == "RAIL0201" && named.Contains(PartOf(check)));
+            if (all.Count > 0)
+            {
+                yield return Summary(rail, all.Count, undecided);
+            }
+        }
+    }
+
+    private static (DatumPlace Place, object? Part) PartOf(Check check) => (check.Places.FirstOrDefault(), check.Part);
+
+    private Check Summary(Rail rail, int count, List<Check> undecided)
+    {
+        var label = Network.Label(rail);
+        var missing = new List<(MissingDatum Datum, SortedSet<string> Rules)>();
+        var at = new Dictionary<DatumPlace, int>();
+        foreach (var check in undecided)
+        {
+            foreach (var datum in check.Missing)
+            {
+                if (!at.TryGetValue(datum.Place, out var index))
+                {
+                    at.Add(datum.Place, index = missing.Count);
+                    missing.Add((datum, new SortedSet<string>(StringComparer.Ordinal)));
+                }
+
+                missing[index].Rules.Add(check.Rule);
+            }
+        }
+
+        var message = undecided.Count == 0
+            ? $"'{label}': all checks are decided"
+            : $"'{label}': {undecided.Count} {(undecided.Count == 1 ? "check" : "checks")} undecided; "
+                + (missing.Count > 0
+                    ? "missing " + string.Join(", ", missing.Select(one => $"{one.Datum.Place.Datum ?? "value"} of '{one.Datum.Of}' ({string.Join(", ", one.Rules)})"))
+                    : string.Join("; ", undecided.Select(check => check.Message)));
+        return new Check(Description.Id, $"rail '{label}': undecided checks", undecided.Count == 0 ? Verdict.Holds : Verdict.Fails, null, message)
+        {
+            Rail = rail,
+            Part = rail,
+            Demand = new Figure(count, ""),
+            Capacity = new Figure(count - undecided.Count, ""),
+            Corner = "data missing at both ends of their bounds",
+            Basis = Description.Basis,
+            Missing = [.. missing.Select(one => one.Datum)],
+            Places = [new DatumPlace(rail), .. missing.Select(one => one.Datum.Place)],
+        };
+    }
+}
