@@ -17,7 +17,7 @@ internal static class Silencing
     /// <summary>Collections: a place in one says where a thing stands, not that the collection is at fault.</summary>
     private static readonly HashSet<string> Collections =
     [
-        nameof(Rail.Path), nameof(Rail.Feeds), nameof(Rail.Loads), nameof(Rail.Clamps), nameof(Rail.Capacitors), nameof(Rail.Return),
+        nameof(Rail.Path), nameof(Rail.Feeds), nameof(Rail.Loads), nameof(Rail.Clamps), nameof(Rail.Capacitors), nameof(Rail.Return), nameof(Rail.From), nameof(Converter.Input),
     ];
 
     internal static ImmutableArray<Check> Apply(Network network, ImmutableArray<Check> checks)
