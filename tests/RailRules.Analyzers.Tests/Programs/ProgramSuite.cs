@@ -3,6 +3,7 @@ using System.Reflection;
 using Basic.Reference.Assemblies;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
+using RailRules.Analyzers.Evaluation;
 
 namespace RailRules.Analyzers.Tests.Programs;
 
@@ -29,12 +30,15 @@ internal static class ProgramSuite
     private static readonly Lazy<ImmutableArray<ProgramFile>> Files = new(Load);
     private static readonly Lazy<CSharpCompilation> Compiled = new(() => Compile([.. All.Select(program => program.Tree)]));
     private static readonly Lazy<Assembly> Loaded = new(() => Emit(Compilation));
+    private static readonly Lazy<EvaluationSession> Interpreting = new(() => EvaluationSession.TryCreate(Compilation)!);
 
     public static ImmutableArray<ProgramFile> All => Files.Value;
 
     public static CSharpCompilation Compilation => Compiled.Value;
 
     public static Assembly Assembly => Loaded.Value;
+
+    public static EvaluationSession Session => Interpreting.Value;
 
     public static ProgramFile Find(string id) => All.Single(program => program.Id == id);
 
@@ -56,6 +60,44 @@ internal static class ProgramSuite
             return (null, exception);
         }
     }
+
+    /// <summary>What differs between running the program and interpreting it; nothing where they agree, or where its member <c>Refused</c> is refused as it should be.</summary>
+    public static List<string> Differences(ProgramFile program)
+    {
+        var differences = new List<string>();
+        var type = Compilation.GetTypeByMetadataName(program.TypeName)!;
+        foreach (var member in Members(program))
+        {
+            var result = Session.Evaluate(type.GetMembers(member.Name).Single(), default);
+            if (program.RefusedBecause is { } because && member.Name == "Refused")
+            {
+                if (!result.IsUnknown || !result.Problems.Any(problem => problem.Kind == ProblemKind.NotComputable && problem.Reason.Contains(because, StringComparison.Ordinal)))
+                    differences.Add($"{member.Name}: {(result.IsUnknown ? "unknown" : result.Value ?? "null")}, not refused because '{because}'; {Describe(result)}");
+                continue;
+            }
+
+            var (real, thrown) = Run(member);
+            if (thrown is not null)
+            {
+                if (!result.IsUnknown || !result.Problems.Any(problem => problem.Kind == ProblemKind.Throws && problem.Reason == $"this throws {thrown.GetType().Name}: {thrown.Message}"))
+                    differences.Add($"{member.Name}: throws {thrown.GetType().Name}: {thrown.Message}; {Describe(result)}");
+            }
+            else if (result.IsUnknown || !result.Problems.IsEmpty)
+            {
+                differences.Add($"{member.Name}: refused; {Describe(result)}");
+            }
+            else
+            {
+                var comparison = new ValueComparison(Session);
+                comparison.Compare(member.Name, real, result.Value);
+                differences.AddRange(comparison.Differences);
+            }
+        }
+
+        return differences;
+    }
+
+    private static string Describe(MemberResult result) => result.Problems.IsEmpty ? "no problem told" : string.Join("; ", result.Problems.Select(problem => $"{problem.Kind} at '{problem.Origin.Node}': {problem.Reason}"));
 
     /// <summary>Compiles as an SDK project does: implicit usings, nullable annotations, the newest language.</summary>
     public static CSharpCompilation Compile(ImmutableArray<SyntaxTree> trees)
@@ -88,6 +130,7 @@ internal static class ProgramSuite
             .. Directory.EnumerateFiles(root, "*.cs", SearchOption.AllDirectories)
                 .Select(path => (Id: Path.ChangeExtension(Path.GetRelativePath(root, path), null).Replace('\\', '/'), Text: File.ReadAllText(path)))
                 .Where(file => newest || !file.Text.StartsWith(NewestMark, StringComparison.Ordinal))
+                .Where(file => file.Id.Contains('/', StringComparison.Ordinal))
                 .OrderBy(file => file.Id, StringComparer.Ordinal)
                 .Select(file => new ProgramFile(file.Id, Parse(file.Id + ".cs", file.Text))),
         ];

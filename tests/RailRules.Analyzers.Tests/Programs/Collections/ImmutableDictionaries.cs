@@ -12,5 +12,5 @@ public static class P
     public static readonly bool Has = Base.ContainsKey("b");
     public static readonly ImmutableDictionary<int, char> Made = "xyz".Select((c, i) => (c, i)).ToImmutableDictionary(p => p.i, p => p.c);
     public static readonly ImmutableList<int> List = ImmutableList.Create(1, 2).Add(3).RemoveAt(0);
-    public static readonly string Sorted = string.Join(',', Base.OrderBy(p => p.Key).Select(p => p.Key + p.Value));
+    public static readonly string Sorted = string.Join(',', Base.OrderBy(p => p.Value).Select(p => p.Key + p.Value));
 }

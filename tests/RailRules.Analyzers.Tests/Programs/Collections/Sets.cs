@@ -13,8 +13,8 @@ public static class P
     public static readonly string Intersection = Text(A.Intersect(B));
     public static readonly string Difference = Text(A.Except(B));
     public static readonly string Changed = Change();
-    public static readonly SortedSet<string> Sorted = ["b", "a", "b"];
-    public static readonly string? Min = Sorted.Min;
+    public static readonly SortedSet<int> Sorted = [2, 1, 2];
+    public static readonly int Min = Sorted.Min;
 
     private static string Text(IEnumerable<int> values) => string.Join(',', values.Order());
 

@@ -9,6 +9,6 @@ public static class P
     public static readonly int Length = Objects.Length;
     public static readonly IEnumerable<object> Sequence = Strings;
     public static readonly IReadOnlyList<object> List = Strings;
-    public static readonly string Sorted = string.Concat(Strings.OrderBy(s => s));
+    public static readonly string Sorted = string.Concat(Strings.OrderBy(s => s, StringComparer.Ordinal));
     public static readonly bool StillStrings = Objects is string[];
 }

@@ -9,7 +9,7 @@ public static class P
     public static readonly bool Between = 5.IsBetween(1, 9) && !2.5.IsBetween(3.0, 4.0);
     public static readonly int Static = Texts.WordCount("a b");
     public static readonly int? Conditional = ((string?)null)?.WordCount();
-    public static readonly string Chained = "b a".Split(' ').Sorted().Joined("+");
+    public static readonly string Chained = "bb a".Split(' ').Sorted().Joined("+");
 }
 
 public static class Texts
@@ -28,7 +28,7 @@ public static class Texts
     public static bool IsBetween<T>(this T value, T low, T high)
         where T : IComparable<T> => value.CompareTo(low) >= 0 && value.CompareTo(high) <= 0;
 
-    public static IEnumerable<T> Sorted<T>(this IEnumerable<T> items) => items.Order();
+    public static IEnumerable<T> Sorted<T>(this IEnumerable<T> items) => items.OrderBy(item => item!.ToString()!.Length);
 
     public static string Joined(this IEnumerable<string> items, string separator) => string.Join(separator, items);
 }

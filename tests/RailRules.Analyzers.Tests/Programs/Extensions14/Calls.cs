@@ -1,3 +1,4 @@
+// newest compiler only
 namespace Programs.Extensions14.Calls;
 
 /// <summary>Extension members called as static methods and through conditional access.</summary>

@@ -1,3 +1,4 @@
+// newest compiler only
 namespace Programs.Extensions14.Members;
 
 /// <summary>Extension blocks with properties and methods.</summary>

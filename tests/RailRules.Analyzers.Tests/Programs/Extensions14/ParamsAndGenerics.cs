@@ -1,3 +1,4 @@
+// newest compiler only
 namespace Programs.Extensions14.ParamsAndGenerics;
 
 /// <summary>Generic extension blocks with constraints and params.</summary>

@@ -1,3 +1,4 @@
+// newest compiler only
 using RailRules;
 using UnitsNet;
 

@@ -1,3 +1,4 @@
+// newest compiler only
 namespace Programs.Extensions14.Statics;
 
 /// <summary>Static extension members and operators.</summary>

@@ -6,7 +6,7 @@ namespace Programs.Generics.Methods;
 public static class P
 {
     public static readonly int Max = Largest(3, 9, 4);
-    public static readonly string MaxText = Largest("b", "a");
+    public static readonly char MaxText = Largest('b', 'a');
     public static readonly (string, int) Swapped = Swap(1, "x");
     public static readonly int Stated = Convert<double, int>(2.9, d => (int)d);
     public static readonly ImmutableArray<string> Mapped = Map([1, 2], n => "n" + n);

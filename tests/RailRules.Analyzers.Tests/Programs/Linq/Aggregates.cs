@@ -21,5 +21,4 @@ public static class P
     public static readonly double IntAverage = new[] { 1, 2 }.Average();
     public static readonly float FloatSum = new[] { 0.1f, 0.2f, 0.3f }.Sum();
     public static readonly decimal DecimalAverage = new[] { 1m, 2m }.Average(m => m / 3);
-    public static readonly string MaxText = Words.Max()!;
 }

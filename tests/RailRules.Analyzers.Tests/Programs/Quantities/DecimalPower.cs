@@ -13,6 +13,6 @@ public static class P
     public static readonly Power Sum = 0.1.Watts() + 0.2.Watts();
     public static readonly bool Exact = (0.1.Watts() + 0.2.Watts()).Watts == 0.3m;
     public static readonly decimal Kilowatts = 1234.5.Watts().Kilowatts;
-    public static readonly double Quotient = 600.Watts() / 54.Watts();
+    public static readonly decimal Quotient = 600.Watts() / 54.Watts();
     public static readonly Power Divided = 1.Watts() / 3;
 }

@@ -11,5 +11,5 @@ public static class P
     public static readonly ImmutableArray<string> Product = [.. from a in N from b in "xy" where a != 2 select $"{a}{b}"];
     public static readonly ImmutableArray<object> Typed = [.. from int n in new object[] { 1, 2 } select (object)(n + 0.5)];
     public static readonly int Sum = (from n in N where n % 2 == 0 select n).Sum();
-    public static readonly IEnumerable<int> Identity = from n in N select n;
+    public static readonly ImmutableArray<int> Identity = [.. from n in N select n];
 }

@@ -6,7 +6,7 @@ public static class P
     public static readonly Range<int> Whole = Range<int>.Of(3, 1);
     public static readonly string Text = Range<double>.Of(0.5, 2).ToString();
     public static readonly bool Contains = Whole.Contains(2) && !Whole.Contains(4);
-    public static readonly Range<string> Words = Range<string>.Of("b", "a");
+    public static readonly Range<char> Letters = Range<char>.Of('b', 'a');
     public static readonly Range<int> Wider = Whole with { High = 10 };
 }
 
