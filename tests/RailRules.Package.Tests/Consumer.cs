@@ -8,11 +8,15 @@ internal sealed partial class Consumer
 {
     private readonly string projectFile;
 
-    public Consumer(PackageFeed feed, string name, string properties, string items = "", bool references = true)
+    /// <param name="feed">Where the package is.</param>
+    /// <param name="name">The project's name and folder.</param>
+    /// <param name="properties">Properties of the project, as XML.</param>
+    /// <param name="items">Items of the project, as XML.</param>
+    /// <param name="targets">Targets of the project, as XML.</param>
+    public Consumer(PackageFeed feed, string name, string properties, string items = "", string targets = "")
     {
         Folder = Directory.CreateDirectory(Path.Combine(feed.Folder, name)).FullName;
         projectFile = Path.Combine(Folder, name + ".csproj");
-        var package = references ? $"""<PackageReference Include="RailRules" Version="{feed.Version}" />""" : "";
         File.WriteAllText(projectFile, $"""
             <Project Sdk="Microsoft.NET.Sdk">
               <PropertyGroup>
@@ -22,7 +26,11 @@ internal sealed partial class Consumer
                 {properties}
                 <ErrorLog>$(MSBuildProjectDirectory)/$(TargetFramework).sarif,version=2.1</ErrorLog>
               </PropertyGroup>
-              <ItemGroup>{package}{items}</ItemGroup>
+              <ItemGroup>
+                <PackageReference Include="RailRules" Version="{feed.Version}" />
+                {items}
+              </ItemGroup>
+              {targets}
             </Project>
             """);
     }
@@ -71,7 +79,7 @@ internal sealed partial class Consumer
 
     private static int? Number(string text) => int.TryParse(text, out var number) ? number : null;
 
-    [GeneratedRegex(@"^\s*(?<file>[^\r\n:(]+?)(\((?<line>\d+),\d+\))?\s*: (?<severity>error|warning) (?<id>\w+): (?<message>.*?)(?: \[[^\]\r\n]*\])?\r?$", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^\s*(?<file>[^\r\n:(]+?)(\((?<line>\d+),\d+\))?\s*: (?<severity>error|warning) (?<id>\w+): (?<message>.*?)( \(https://[^)\s]*\))?( \[[^\]\r\n]*\])?\r?$", RegexOptions.Multiline)]
     private static partial Regex Line();
 }
 
