@@ -4,7 +4,7 @@ using System.Text.RegularExpressions;
 namespace RailRules.Package.Tests;
 
 /// <summary>A project that uses the package, written to the feed's folder.</summary>
-internal sealed partial class Consumer
+internal sealed class Consumer
 {
     private readonly string projectFile;
 
@@ -44,14 +44,7 @@ internal sealed partial class Consumer
         return file;
     }
 
-    public BuildResult Build(params string[] arguments)
-    {
-        var (exitCode, output) = Dotnet.Run(Folder, ["build", projectFile, "-tl:off", "-v:q", "-clp:NoSummary", .. arguments]);
-        var findings = Line().Matches(output)
-            .Select(match => new Finding(match.Groups["id"].Value, Path.GetFileName(match.Groups["file"].Value), Number(match.Groups["line"].Value), match.Groups["severity"].Value, match.Groups["message"].Value))
-            .Distinct();
-        return new BuildResult(exitCode, output, [.. findings]);
-    }
+    public BuildResult Build(params string[] arguments) => BuildResult.Of(Folder, projectFile, arguments);
 
     public BuildResult Restore()
     {
@@ -76,19 +69,29 @@ internal sealed partial class Consumer
         });
         return (run.GetProperty("tool").GetProperty("driver").GetProperty("version").GetString()!, [.. findings]);
     }
-
-    private static int? Number(string text) => int.TryParse(text, out var number) ? number : null;
-
-    [GeneratedRegex(@"^\s*(?<file>[^\r\n:(]+?)(\((?<line>\d+),\d+\))?\s*: (?<severity>error|warning) (?<id>\w+): (?<message>.*?)( \(https://[^)\s]*\))?( \[[^\]\r\n]*\])?\r?$", RegexOptions.Multiline)]
-    private static partial Regex Line();
 }
 
 /// <summary>A finding as a reader sees it.</summary>
 internal sealed record Finding(string Id, string File, int? Line, string Severity, string Message);
 
 /// <summary>What a build said.</summary>
-internal sealed record BuildResult(int ExitCode, string Output, Finding[] Findings)
+internal sealed partial record BuildResult(int ExitCode, string Output, Finding[] Findings)
 {
+    /// <summary>Builds a project and reads what it said, each finding once.</summary>
+    public static BuildResult Of(string folder, string project, params string[] arguments)
+    {
+        var (exitCode, output) = Dotnet.Run(folder, ["build", project, "-tl:off", "-v:q", "-clp:NoSummary", .. arguments]);
+        var findings = Line().Matches(output)
+            .Select(match => new Finding(
+                match.Groups["id"].Value,
+                Path.GetFileName(match.Groups["file"].Value),
+                int.TryParse(match.Groups["line"].Value, out var line) ? line : null,
+                match.Groups["severity"].Value,
+                match.Groups["message"].Value))
+            .Distinct();
+        return new BuildResult(exitCode, output, [.. findings]);
+    }
+
     public BuildResult Succeeds()
     {
         Assert.True(ExitCode == 0, Output);
@@ -107,4 +110,7 @@ internal sealed record BuildResult(int ExitCode, string Output, Finding[] Findin
         Assert.True(ExitCode != 0, Output);
         return this;
     }
+
+    [GeneratedRegex(@"^\s*(?<file>[^\r\n:(]+?)(\((?<line>\d+),\d+\))?\s*: (?<severity>error|warning) (?<id>\w+): (?<message>.*?)( \(https://[^)\s]*\))?( \[[^\]\r\n]*\])?\r?$", RegexOptions.Multiline)]
+    private static partial Regex Line();
 }

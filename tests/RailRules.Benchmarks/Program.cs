@@ -1,0 +1,44 @@
+using BenchmarkDotNet.Columns;
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Engines;
+using BenchmarkDotNet.Environments;
+using BenchmarkDotNet.Exporters;
+using BenchmarkDotNet.Jobs;
+using BenchmarkDotNet.Loggers;
+using BenchmarkDotNet.Running;
+using BenchmarkDotNet.Toolchains.InProcess.NoEmit;
+using RailRules.Benchmarks;
+
+// build-pairs          dotnet build with and without the package, in alternating pairs
+// cold RAILS           one analysis in this fresh process; 'cold' without a number starts such processes
+// anything else        BenchmarkDotNet's own arguments, e.g. --filter *
+switch (args)
+{
+    case ["build-pairs", .. var rest]:
+        BuildPairs.Run(rest is [var pairs] ? int.Parse(pairs) : 11);
+        return 0;
+    case ["cold"]:
+        ColdStarts.Run();
+        return 0;
+    case ["cold", var rails]:
+        ColdStarts.Once(int.Parse(rails));
+        return 0;
+    default:
+        // Each iteration is one analysis of a fresh compilation: nothing is left to repeat within it.
+        var job = Job.Default
+            .WithRuntime(CoreRuntime.Core10_0)
+            .WithToolchain(new InProcessNoEmitToolchain(TimeSpan.FromHours(1), logOutput: false))
+            .WithStrategy(RunStrategy.Monitoring)
+            .WithInvocationCount(1)
+            .WithUnrollFactor(1)
+            .WithWarmupCount(3)
+            .WithIterationCount(9);
+        var config = ManualConfig.CreateEmpty()
+            .AddJob(job)
+            .AddLogger(ConsoleLogger.Default)
+            .AddColumnProvider(DefaultColumnProviders.Instance)
+            .AddColumn(StatisticColumn.Min, StatisticColumn.Median)
+            .AddExporter(MarkdownExporter.GitHub);
+        BenchmarkSwitcher.FromAssembly(typeof(BuildPairs).Assembly).Run(args, config);
+        return 0;
+}
