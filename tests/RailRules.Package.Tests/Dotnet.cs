@@ -11,10 +11,10 @@ internal static class Dotnet
         process.StandardInput.Close();
         var output = process.StandardOutput.ReadToEndAsync();
         var errors = process.StandardError.ReadToEndAsync();
-        if (!process.WaitForExit(TimeSpan.FromMinutes(5)))
+        if (!process.WaitForExit(TimeSpan.FromMinutes(10)))
         {
             process.Kill(entireProcessTree: true);
-            throw new TimeoutException($"dotnet {string.Join(' ', arguments)} took more than five minutes.");
+            throw new TimeoutException($"dotnet {string.Join(' ', arguments)} took more than ten minutes.");
         }
 
         process.WaitForExit();
