@@ -1,0 +1,30 @@
+namespace RailRules.Tests.Cases.Boards;
+
+/// <summary>case-025: 10 uF behind a 3.5 A fast fuse. Invented, not for use.</summary>
+[Board]
+public static class Case025
+{
+    public static readonly Supply Unit = new() { Voltage = Band.Of(12.Volts(), 12.6.Volts()), CurrentLimit = new() { Level = 30.Amperes() } };
+
+    public static readonly Rail Branch = new()
+    {
+        From = Unit,
+        Path =
+        [
+            new Fuse
+            {
+                Name = "F1",
+                RatedCurrent = 3.5.Amperes(),
+                RatingBasis = RatingBasis.CarriesThreeQuarters,
+                DcVoltageRating = 63.Volts(),
+                InterruptingRatings = [new() { Current = 50.Amperes(), Voltage = 63.Volts() }],
+                MeltingIntegral = 4.AmpereSquaredSeconds(),
+                ReferenceAmbient = 25.Celsius(),
+            },
+            new Trace { Name = "Copper", Ampacity = 4.Amperes() },
+        ],
+        Return = Return.OfResistance(0.2.Ohms()), // leads and fuse
+        Surroundings = new() { Ambient = 25.Celsius() },
+        Loads = [new() { Name = "Sensor", Current = 0.3.Amperes(), InputCapacitance = 10.Microfarads(), StartsInLife = 100_000, MaxVoltage = 16.Volts() }], // the highest input voltage is assumed here
+    };
+}

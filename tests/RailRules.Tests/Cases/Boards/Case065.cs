@@ -1,0 +1,31 @@
+namespace RailRules.Tests.Cases.Boards;
+
+/// <summary>case-065: 20 A through a 20 A blade fuse: 85 mV and 80 K rise on the board. Invented, not for use.</summary>
+[Board]
+public static class Case065
+{
+    public static readonly Supply Unit = new() { Voltage = 12.Volts() };
+
+    private static readonly Surroundings Case = new() { Ambient = 50.Celsius() };
+
+    private static readonly Load Board = new() { Name = "Board", Current = 20.Amperes() };
+
+    /// <summary>The case applies no derating for the 50 °C; the ratings are taken to hold there.</summary>
+    private static readonly Fuse Blade = new() { RatingBasis = RatingBasis.CarriesThreeQuarters, ReferenceAmbient = 50.Celsius() };
+
+    public static readonly Rail With20 = new()
+    {
+        From = Unit,
+        Path = [Blade with { Name = "F20", RatedCurrent = 20.Amperes(), VoltageDrop = 85.Millivolts(), TemperatureRise = 80.Kelvins() }],
+        Surroundings = Case,
+        Loads = [Board],
+    };
+
+    public static readonly Rail With30 = new()
+    {
+        From = Unit,
+        Path = [Blade with { Name = "F30", RatedCurrent = 30.Amperes(), VoltageDrop = 44.Millivolts() }, new Wire { Name = "Copper", Ampacity = 30.Amperes() }],
+        Surroundings = Case,
+        Loads = [Board],
+    };
+}

@@ -1,0 +1,134 @@
+using System.Reflection;
+using System.Text.Json;
+using RailRules.Rules;
+using RailRules.Tests.Reference;
+
+namespace RailRules.Tests.Cases;
+
+/// <summary>
+/// Design problems with their right answers (tests/Reference/cases-open.jsonl), each written as a board in Boards/. What is stated here is only
+/// which rail, and where it needs saying which part, an answer speaks of; numbers and verdicts come from the file.
+/// </summary>
+public sealed class Cases
+{
+    /// <summary>An answer of a case: its index in the file, the rail and the part (or what it feeds) of which it speaks.</summary>
+    private sealed record Answer(int Index, string Rail, string? Part = null);
+
+    private static readonly Dictionary<string, Answer[]> Answers = new()
+    {
+        ["case-001"] = [new(0, "Drive", "F1"), new(1, "Drive", "F1")],
+        ["case-003"] = [new(0, "Strip", "F1"), new(1, "Strip", "F1")],
+        ["case-005"] = [new(0, "Auxiliaries", "F1"), new(1, "DriveBus", "BulkCapacitor")],
+        ["case-007"] = [new(0, "Drive", "F1"), new(1, "Drive", "BusCapacitor"), new(3, "Drive", "F1")],
+        ["case-008"] = [new(0, "Input", "F1")],
+        ["case-009"] = [new(0, "Tool", "F1"), new(2, "Tool", "F1")],
+        ["case-012"] = [new(1, "Radio", "CB1")],
+        ["case-015"] = [new(0, "Cabinet", "F1"), new(3, "Cabinet", "F1")],
+        ["case-017"] = [new(0, "Counter", "F1"), new(2, "Counter", "F1")],
+        ["case-021"] = [new(3, "Lead", "F1"), new(4, "Lead", "F1")],
+        ["case-023"] = [new(4, "OptionA", "A"), new(4, "OptionB", "B")],
+        ["case-025"] = [new(2, "Branch", "F1"), new(3, "Branch", "F1")],
+        ["case-030"] = [new(5, "Field", "CB1")],
+        ["case-032"] = [new(1, "Strip", "Lead"), new(3, "FusedStrip", "F1")],
+        ["case-035"] = [new(1, "Sensor", "Regulator"), new(3, "Feed", "F_UP")],
+        ["case-039"] = [new(1, "Main", "F_MAIN")],
+        ["case-047"] = [new(3, "Relays", "F1")],
+        ["case-051"] = [new(1, "Load", "U1")],
+        ["case-059"] = [new(0, "Critical", "SupplyA")],
+        ["case-061"] = [new(1, "Shelf", "FA"), new(3, "Shelf", "FA"), new(1, "Shelf", "FB"), new(3, "Shelf", "FB")],
+        ["case-065"] = [new(2, "With20", "F20"), new(4, "With30", "F30")],
+        ["case-069"] = [new(1, "AtSite", "F1"), new(2, "InWorkshop", "F1")],
+        ["case-074"] = [new(0, "NewSupply", "F_BED"), new(1, "OldSupply", "F_BED"), new(2, "Pulsed", "F_BED"), new(4, "Bed24", "F15")],
+        ["case-076"] = [new(0, "WithFirst", "ALT_1"), new(1, "WithSecond", "ALT_2")],
+        ["case-078"] = [new(2, "Pairs", "F046")],
+        ["case-080"] = [new(1, "Sensor", "F1")],
+        ["case-081"] = [new(1, "Traction", "F1"), new(4, "Traction", "F1")],
+        ["case-082"] = [new(2, "Crate", "LocalSource")],
+    };
+
+    private static readonly HashSet<string> Existing = [.. Registry.All.Select(rule => rule.Description.Id)];
+
+    public static TheoryData<string> Ids() => [.. Answers.Keys];
+
+    public static TheoryData<string, int> Single()
+    {
+        var data = new TheoryData<string, int>();
+        foreach (var (id, answers) in Answers)
+        {
+            for (var index = 0; index < answers.Length; index++)
+            {
+                data.Add(id, index);
+            }
+        }
+
+        return data;
+    }
+
+    /// <summary>Verdict, demand and capacity of each answer, to three digits.</summary>
+    [Theory]
+    [MemberData(nameof(Single))]
+    public void An_answer_of_the_case_is_given_by_its_rule(string id, int number)
+    {
+        var answer = Answers[id][number];
+        var right = RightAnswers(id)[answer.Index];
+        var rule = RulesOf(right).First(Existing.Contains);
+        var check = Assert.Single(ChecksOf(id), check => check.Rule == rule && check.Rail?.Name == answer.Rail && (answer.Part is null || check.Subject.Contains($"'{answer.Part}'", StringComparison.Ordinal)));
+        Assert.Equal(right.GetProperty("verdict").GetString() switch { "fail" => Verdict.Fails, "unverified" when rule == "RAIL0102" => Verdict.Fails, "pass" => Verdict.Holds, _ => Verdict.Undecided }, check.Verdict);
+        if (check.Demand is { } demand && check.Capacity is { } capacity && right.GetProperty("relation").GetString() == "<=")
+        {
+            AssertThreeDigits(right.GetProperty("value").GetDouble(), demand.Value);
+            AssertThreeDigits(right.GetProperty("limit").GetDouble(), capacity.Value);
+        }
+    }
+
+    /// <summary>A sound design stays silent: nothing fails and nothing is left undecided. An unsound one is flagged.</summary>
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void The_board_is_flagged_if_and_only_if_the_case_is(string id)
+    {
+        var checks = ChecksOf(id);
+        Assert.DoesNotContain(checks, check => check.Rule is "RAIL0003" or "RAIL0007" && check.Verdict != Verdict.Holds);
+        var fails = checks.Where(check => check.Verdict == Verdict.Fails).ToList();
+        if (ReferenceData.Cases[id].GetProperty("kind").GetString() == "should_pass")
+        {
+            Assert.Equal([], fails.Select(check => check.Message));
+            Assert.Equal([], checks.Where(check => check.Verdict == Verdict.Undecided).Select(check => check.Message));
+        }
+        else if (RightAnswers(id).Any(right => right.GetProperty("verdict").GetString() is "fail" or "unverified" && RulesOf(right).Any(Existing.Contains)))
+        {
+            Assert.NotEmpty(fails);
+        }
+    }
+
+    /// <summary>No answer that an existing rule decides is left out, and no check word is unknown.</summary>
+    [Fact]
+    public void Every_answer_that_a_rule_of_today_decides_is_compared()
+    {
+        var left = from id in ReferenceData.Cases.Keys
+                   let compared = Answers.TryGetValue(id, out var answers) ? answers.Select(answer => answer.Index).ToHashSet() : []
+                   from right in RightAnswers(id).Select((right, index) => (right, index))
+                   where right.right.GetProperty("verdict").GetString() != "info" && RulesOf(right.right).Any(Existing.Contains) && !compared.Contains(right.index)
+                   select $"{id} {right.right.GetProperty("check").GetString()}";
+        Assert.Equal([], left);
+    }
+
+    private static List<JsonElement> RightAnswers(string id) => [.. ReferenceData.Cases[id].GetProperty("right_answer").EnumerateArray()];
+
+    /// <summary>The rules of a check word, e.g. <c>CURR-CONT (sea level)</c>, by the whole word or without its bracket.</summary>
+    private static string[] RulesOf(JsonElement right)
+    {
+        var word = right.GetProperty("check").GetString()!;
+        return right.GetProperty("verdict").GetString() == "info" ? []
+            : ReferenceData.CaseMap.TryGetValue(word, out var rules) ? rules
+            : ReferenceData.CaseMap[word.Split(" (")[0]];
+    }
+
+    private static IReadOnlyList<Check> ChecksOf(string id)
+    {
+        var board = typeof(Cases).Assembly.GetTypes().Single(type => type.GetCustomAttribute<BoardAttribute>() is not null && type.Name == "Case" + id["case-".Length..]);
+        return Engine.Check(board.GetFields(BindingFlags.Public | BindingFlags.Static).Select(field => field.GetValue(null)).OfType<Rail>());
+    }
+
+    private static void AssertThreeDigits(double expected, double actual) =>
+        Assert.True(Math.Abs(actual - expected) <= 1e-3 * Math.Abs(expected), $"{actual:R} instead of {expected:R}");
+}
