@@ -175,7 +175,7 @@ public sealed partial class Network
         var ambientText = air.Missing is null ? Figures.Text(hottest.High, "°C") : "an unstated ambient";
         rating.Hottest = hottest;
         var curve = new DatumPlace(owner, nameof(Fuse.Derating));
-        var points = derating.Where(point => point is not null).Select(point => (point.Ambient.DegreesCelsius, point.Factor)).ToArray();
+        var points = derating.Where(point => point is not null).Select(point => (point.Ambient.DegreesCelsius, point.Factor)).OrderBy(point => point.DegreesCelsius).ToArray();
         rating.Working.Add(new WorkingStep("hottest air", "", "", new Figure(hottest.High, "°C"), air.Missing is null ? "surroundings, heat of neighbours included" : "unstated: -40 to 85 °C (common practice)", air.AmbientPlace));
         if (points.Length > 0)
         {
@@ -225,7 +225,7 @@ public sealed partial class Network
         var owner = rating.Place.Owner;
         var site = air.Altitude is { } stated ? Range.Exactly(stated) : new Range(0, Physics.Derating.OrdinaryAltitude);
         var curve = new DatumPlace(owner, nameof(Fuse.AltitudeDerating));
-        var points = stages.Where(point => point is not null).Select(point => (point.Altitude.Meters, point.Factor)).ToArray();
+        var points = stages.Where(point => point is not null).Select(point => (point.Altitude.Meters, point.Factor)).OrderBy(point => point.Meters).ToArray();
         var altitudeText = Figures.Digits(site.High) + " m";
         Range factor;
         string source;

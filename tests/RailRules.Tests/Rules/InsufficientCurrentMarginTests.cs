@@ -255,7 +255,9 @@ public sealed class InsufficientCurrentMarginTests
         {
             var basis = x < 0.5 ? RatingBasis.CarriesRating : RatingBasis.CarriesThreeQuarters;
             var (reference, ambient, altitude) = (20 + (5 * y), -40 + (125 * z), 2000 * x);
-            var curve = ImmutableArray.Create(new DeratingPoint(reference.Celsius(), 1), new DeratingPoint(200.Celsius(), 0.5));
+
+            // Within 5 K of its reference a rating holds as it stands, so the curve of the completion is level there.
+            var curve = ImmutableArray.Create(new DeratingPoint((reference + 5).Celsius(), 1), new DeratingPoint(200.Celsius(), 0.5));
             Fuse Make(bool full) => new()
             {
                 RatedCurrent = 10.Amperes(),
@@ -288,6 +290,18 @@ public sealed class InsufficientCurrentMarginTests
             Assert.True(check.Verdict is Verdict.Undecided || other.Verdict is Verdict.Undecided || check.Verdict == other.Verdict, $"{check.Message} | {other.Message}");
         }
     }, iter: 300);
+
+    [Fact]
+    public void A_curve_written_from_hot_to_cold_is_the_same_curve()
+    {
+        ImmutableArray<DeratingPoint> points = [new(85.Celsius(), 0.8), new(25.Celsius(), 1), new((-40).Celsius(), 1.1)];
+        ImmutableArray<AltitudePoint> stages = [new(5000.Meters(), 0.8), new(2000.Meters(), 1)];
+        var site = new Surroundings { Ambient = 55.Celsius(), Altitude = 3500.Meters() };
+        var falling = Judge(10, Fuse(20) with { Derating = points, AltitudeDerating = stages }, site);
+        var rising = Judge(10, Fuse(20) with { Derating = [.. points.Reverse()], AltitudeDerating = [.. stages.Reverse()] }, site);
+        Assert.Equal(20 * 0.75 * 0.9 * 0.9, falling.Capacity!.Value.Value, 1e-9);
+        Assert.Equal(falling.Capacity, rising.Capacity);
+    }
 
     /// <summary>Hotter air, a higher site or more load never raise the margin.</summary>
     [Fact]
