@@ -28,6 +28,12 @@ internal sealed class Effects(Bodies bodies, TypeMap types, LibraryMembers libra
     /// <summary>Whether a call of the method could change anything but its own variables and, in a constructor, its own object.</summary>
     public bool Of(IMethodSymbol method)
     {
+        if (!types.IsSource(method))
+        {
+            var member = library.Find(method);
+            return member.Rule.Mutates || member.Method is null;
+        }
+
         method = method.OriginalDefinition;
         if (!methods.TryGetValue(method, out var has))
         {
@@ -80,11 +86,6 @@ internal sealed class Effects(Bodies bodies, TypeMap types, LibraryMembers libra
 
     private bool Look(IMethodSymbol method)
     {
-        if (!types.IsSource(method))
-        {
-            return library.Find(method).Rule.Mutates;
-        }
-
         if (method.IsAbstract || method.IsVirtual)
         {
             return true;

@@ -7,11 +7,12 @@ namespace RailRules.Analyzers.Evaluation;
 internal sealed class MemberResult
 {
     /// <summary>Makes the result of a completed evaluation.</summary>
-    internal MemberResult(ISymbol member, object? value, ImmutableArray<Problem> problems, ImmutableArray<ISymbol> reads, long steps, long stepsBound)
+    internal MemberResult(ISymbol member, object? value, object? raw, ImmutableArray<Problem> problems, ImmutableArray<ISymbol> reads, long steps, long stepsBound)
     {
         Member = member;
         IsUnknown = value is Unknown;
         Value = IsUnknown ? null : value;
+        Raw = IsUnknown ? value : raw;
         Problems = problems;
         Reads = reads;
         Steps = steps;
@@ -21,7 +22,7 @@ internal sealed class MemberResult
     /// <summary>The field or property.</summary>
     public ISymbol Member { get; }
 
-    /// <summary>The value; undefined where <see cref="IsUnknown"/>.</summary>
+    /// <summary>The value; undefined where <see cref="IsUnknown"/>. A lazy sequence of objects is given as an array of its elements.</summary>
     public object? Value { get; }
 
     /// <summary>Whether the value could not be worked out.</summary>
@@ -39,6 +40,6 @@ internal sealed class MemberResult
     /// <summary>An upper bound of the steps of this member and all that it reads (what is read twice counts twice).</summary>
     internal long StepsBound { get; }
 
-    /// <summary>The value as the interpreter holds it.</summary>
-    internal object? Raw => IsUnknown ? Unknown.Value : Value;
+    /// <summary>The value as the evaluated program has it.</summary>
+    internal object? Raw { get; }
 }

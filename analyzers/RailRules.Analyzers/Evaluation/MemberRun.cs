@@ -25,7 +25,8 @@ internal sealed class MemberRun(ISymbol member, MemberRun? outer)
 
     public int Depth;
 
-    public bool Running = true;
+    /// <summary>Whether something has been met that explains an unknown value.</summary>
+    public bool HasCause;
 
     public IReadOnlyList<ISymbol> Reads => reads;
 
@@ -49,10 +50,9 @@ internal sealed class MemberRun(ISymbol member, MemberRun? outer)
         return true;
     }
 
-    public MemberResult Complete(object? value)
+    public MemberResult Complete(object? value, object? raw)
     {
-        Running = false;
         var bound = Steps + ReadSteps;
-        return new MemberResult(Member, value, problems.ToImmutable(), reads.ToImmutable(), Steps, bound < 0 ? long.MaxValue : bound);
+        return new MemberResult(Member, value, raw, problems.ToImmutable(), reads.ToImmutable(), Steps, bound < 0 ? long.MaxValue : bound);
     }
 }

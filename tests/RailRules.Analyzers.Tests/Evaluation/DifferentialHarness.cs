@@ -52,6 +52,9 @@ internal sealed class DifferentialHarness
 
     public IEnumerable<Problem> Problems => Results.Values.SelectMany(result => result.Problems);
 
+    /// <summary>Whether this Roslyn knows the language that a program's name asks for, e.g. "C# 14: field keyword".</summary>
+    public static bool Understands(string name) => !name.StartsWith("C# 14", StringComparison.Ordinal) || LanguageVersionFacts.MapSpecifiedToEffectiveVersion(LanguageVersion.Latest) >= (LanguageVersion)1400;
+
     /// <summary>A compilation of a program's files with the usual usings.</summary>
     public static CSharpCompilation Compile(params string[] sources) => CSharpCompilation.Create(
         "Program" + Guid.NewGuid().ToString("N", CultureInfo.InvariantCulture),
@@ -94,10 +97,18 @@ internal sealed class DifferentialHarness
     public static DifferentialHarness Run(params string[] sources)
     {
         var compilation = Compile(sources);
+        return Run(compilation, compilation);
+    }
+
+    /// <summary>Runs one program and interprets another: what differs.</summary>
+    public static IReadOnlyList<string> Compare(CSharpCompilation run, CSharpCompilation interpreted) => Run(run, interpreted).Differences;
+
+    private static DifferentialHarness Run(CSharpCompilation compilation, CSharpCompilation interpreted)
+    {
         using var image = new MemoryStream();
         var emitted = compilation.Emit(image);
         Assert.True(emitted.Success, string.Join(Environment.NewLine, emitted.Diagnostics.Where(diagnostic => diagnostic.Severity == DiagnosticSeverity.Error)));
-        var harness = Interpret(compilation);
+        var harness = Interpret(interpreted);
         image.Position = 0;
         var context = new AssemblyLoadContext(compilation.AssemblyName, isCollectible: true);
         try
@@ -266,7 +277,7 @@ internal sealed class DifferentialHarness
         for (var i = 0; i < interpreted.Layout.Count; i++)
         {
             var symbol = interpreted.Layout.Fields[i];
-            if (symbol is IParameterSymbol)
+            if (symbol is IParameterSymbol || symbol.Name.StartsWith('<'))
             {
                 continue;
             }

@@ -34,7 +34,7 @@ internal sealed partial class Interpreter
         {
             if (operation.ConstrainedToType is not null || (method.IsAbstract || method.IsVirtual))
             {
-                if (Constrained(operation, method, frame) is not { } found)
+                if (Constrained(operation.ConstrainedToType, method, frame) is not { } found)
                 {
                     return Refuse(operation, frame, "a static member of a type parameter is not evaluated", "call the type's own member");
                 }
@@ -57,7 +57,7 @@ internal sealed partial class Interpreter
     private object? InvokeOn(IInvocationOperation operation, IOperation instance, IMethodSymbol method, Frame frame)
     {
         // A method of a struct may change the struct where it stands.
-        var location = instance.Type is { IsValueType: true } type && types.IsSource(type) && !method.IsReadOnly ? TryLocate(instance, frame) : null;
+        var location = instance.Type is { IsValueType: true, TypeKind: TypeKind.Struct } type && types.IsSource(type) && !method.IsReadOnly && !method.ContainingType.IsReadOnly ? TryLocate(instance, frame) : null;
         var self = location is not null ? location.Get() : Evaluate(instance, frame);
         var arguments = Arguments(operation.Arguments, method, frame);
         if (self is Unknown)
@@ -70,7 +70,7 @@ internal sealed partial class Interpreter
             return self;
         }
 
-        if (self is null && !(instance.Type?.OriginalDefinition.SpecialType == SpecialType.System_Nullable_T))
+        if (self is null && instance.Type?.OriginalDefinition.SpecialType != SpecialType.System_Nullable_T && method.ContainingType.ExtensionParameter is null)
         {
             throw Raise(new NullReferenceException(), operation, frame);
         }
@@ -78,8 +78,9 @@ internal sealed partial class Interpreter
         return Call(operation.IsVirtual ? Override(method, self) : method, location ?? self, arguments, operation, frame);
     }
 
-    private IMethodSymbol? Constrained(IInvocationOperation operation, IMethodSymbol method, Frame frame) =>
-        operation.ConstrainedToType is { } constrained && Resolve(constrained, frame) is INamedTypeSymbol type && types.IsSource(type)
+    /// <summary>What a static member of an interface is on the type that stands for the type parameter.</summary>
+    private IMethodSymbol? Constrained(ITypeSymbol? constrained, IMethodSymbol method, Frame frame) =>
+        constrained is not null && Resolve(constrained, frame) is INamedTypeSymbol type && types.IsSource(type)
             ? type.FindImplementationForInterfaceMember(method) as IMethodSymbol
             : null;
 
@@ -148,6 +149,11 @@ internal sealed partial class Interpreter
         var inner = new Frame(null, activation);
         var definition = (method.PartialImplementationPart ?? method).OriginalDefinition;
         definition = definition.PartialImplementationPart ?? definition;
+        if (definition.ContainingType.ExtensionParameter is { } receiver && !definition.IsStatic)
+        {
+            inner.Declare(receiver, self);
+        }
+
         Bind(definition, arguments, inner);
         return RunBody(body, definition, inner, at, frame);
     }
@@ -257,6 +263,11 @@ internal sealed partial class Interpreter
     /// <summary>Calls a listed member of a library; refuses any other.</summary>
     private object? CallLibrary(IMethodSymbol method, object? self, object?[] arguments, IOperation at, Frame frame)
     {
+        if (method.ContainingType is { } containing && TypeMap.IsSpan(containing))
+        {
+            return OnSpan(method, self, arguments, at, frame);
+        }
+
         var member = library.Find(method);
         if (member.Method is not { } target)
         {

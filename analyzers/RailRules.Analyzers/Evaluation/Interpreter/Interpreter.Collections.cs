@@ -22,7 +22,7 @@ internal sealed partial class Interpreter
         {
             if (element is ISpreadOperation spread)
             {
-                unknown |= !Spread(spread, values, origins, frame);
+                unknown |= !Spread(spread, ElementOf(type), values, origins, frame);
             }
             else
             {
@@ -41,7 +41,14 @@ internal sealed partial class Interpreter
         return unknown ? Unknown.Value : MakeCollection(operation, type, values, origins, frame);
     }
 
-    private bool Spread(ISpreadOperation spread, List<object?> values, List<Origin?> origins, Frame frame)
+    private static ITypeSymbol? ElementOf(ITypeSymbol collection) => collection switch
+    {
+        IArrayTypeSymbol array => array.ElementType,
+        INamedTypeSymbol { TypeArguments: [var element] } => element,
+        _ => null,
+    };
+
+    private bool Spread(ISpreadOperation spread, ITypeSymbol? elementType, List<object?> values, List<Origin?> origins, Frame frame)
     {
         var sequence = Evaluate(spread.Operand, frame);
         if (sequence is Unknown)
@@ -57,7 +64,7 @@ internal sealed partial class Interpreter
                 return false;
             }
 
-            values.Add(convert && spread.ElementConversion.MethodSymbol is { } method ? CallOperator(method, [item], spread, frame) : item);
+            values.Add(convert && elementType is not null ? Convert(item, Resolve(spread.ElementType!, frame), elementType, spread.ElementConversion.MethodSymbol, false, spread, frame) : item);
 
             // An element that came out of library code has no expression of its own here: the object's own place stands for it.
             origins.Add(null);
@@ -96,7 +103,7 @@ internal sealed partial class Interpreter
             case "System.Collections.Generic.IEnumerable`1" or "System.Collections.Generic.IReadOnlyCollection`1" or "System.Collections.Generic.IReadOnlyList`1":
                 return made.ReadOnly(MakeArray(item, values, origins));
             case "System.Collections.Generic.HashSet`1":
-                var set = made.HashSet(values);
+                var set = InLibrary(() => made.HashSet(values), operation, frame);
                 Provenance.SetMaker(set, run);
                 return set;
             default:
@@ -424,6 +431,21 @@ internal sealed partial class Interpreter
         foreach (var item in sequence)
         {
             yield return item;
+        }
+    }
+
+    /// <summary>Does something in which library code may ask evaluated objects whether they are equal.</summary>
+    private T InLibrary<T>(Func<T> work, IOperation at, Frame frame)
+    {
+        var outer = libraryCall;
+        libraryCall = new LibraryCall(at, frame, OriginAt(at, frame));
+        try
+        {
+            return work();
+        }
+        finally
+        {
+            libraryCall = outer;
         }
     }
 

@@ -11,7 +11,7 @@ internal sealed partial class Interpreter
         var conversion = operation.Conversion;
         if (!conversion.Exists && operation.Operand.Type is not null)
         {
-            return Unknown.Value; // the compiler reports it
+            return Silent(); // the compiler reports it
         }
 
         var value = Evaluate(operation.Operand, frame);
@@ -166,6 +166,11 @@ internal sealed partial class Interpreter
     private object? UserConversion(object? value, ITypeSymbol from, ITypeSymbol to, IMethodSymbol method, bool isChecked, IOperation at, Frame frame)
     {
         method = Resolve(method, frame);
+        if (types.Find(method.ContainingType) == typeof(IndexValue) && value is int offset)
+        {
+            return offset >= 0 ? new IndexValue(offset, false) : throw Raise(new ArgumentOutOfRangeException("value", "Non-negative number required."), at, frame);
+        }
+
         var parameter = method.Parameters[0].Type;
 
         // Lifted: null stays null where the method itself takes no null.

@@ -117,7 +117,7 @@ internal sealed partial class Interpreter
             case IDeclarationExpressionOperation declaration:
                 return Evaluate(declaration.Expression, frame);
             case IInvalidOperation or IOmittedArgumentOperation:
-                return Unknown.Value;
+                return Silent();
             case IAwaitOperation:
                 return Refuse(operation, frame, "asynchronous code is not evaluated", "write a plain method");
             case ITypeOfOperation:
@@ -134,7 +134,7 @@ internal sealed partial class Interpreter
                 return Refuse(operation, frame, "events are not evaluated", "write the value itself");
             default:
                 return operation.Type?.TypeKind == TypeKind.Error
-                    ? Unknown.Value
+                    ? Silent()
                     : Refuse(operation, frame, $"this kind of expression ({operation.Kind}) is not evaluated", "write the value itself, or use a plainer expression");
         }
     }

@@ -42,28 +42,42 @@ internal sealed partial class Interpreter
         stackDepth++;
         try
         {
-            var result = mine.Complete(Guarded(member));
+            var raw = Guarded(member, () => MemberValue(member, bodies.Syntax(member)));
+            var value = raw is ILazySequence { HoldsObjects: true } lazy ? Guarded(member, () => WalkThrough(lazy, member)) : raw;
+            if (value is Unknown && !mine.HasCause && bodies.Syntax(member) is { } syntax && !bodies.HasErrors(syntax))
+            {
+                mine.Add(new Problem(ProblemKind.NotComputable, Place(member, syntax), InternalReason + "the value is not known, and why is not known either", "write the value itself, and report this as a fault of RailRules"));
+            }
+
+            var result = mine.Complete(value, raw);
             results[member] = result;
             return result;
         }
         finally
         {
-            mine.Running = false;
             stackDepth--;
             run = outer!;
             libraryCall = outerCall;
         }
     }
 
-    private object? Guarded(ISymbol member)
+    /// <summary>The elements of a sequence that no one may ever go through in the program, but whose rails are the board's.</summary>
+    private object WalkThrough(ILazySequence lazy, ISymbol member)
+    {
+        var frame = new Frame(null, new Activation(run, null, null, null, null));
+        return bodies.Initialiser(member) is { } at ? InLibrary(lazy.Walk, at, frame) : lazy.Walk();
+    }
+
+    private object? Guarded(ISymbol member, Func<object?> work)
     {
         var syntax = bodies.Syntax(member);
         try
         {
-            return MemberValue(member, syntax);
+            return work();
         }
         catch (ThrowSignal thrown)
         {
+            run.HasCause = true;
             run.Add(new Problem(ProblemKind.Throws, thrown.Origin, $"this throws {ShortName(thrown.Type)}: {thrown.Text}", "correct the value that makes it throw"));
             return Unknown.Value;
         }
@@ -73,6 +87,7 @@ internal sealed partial class Interpreter
         }
         catch (InsufficientExecutionStackException)
         {
+            run.HasCause = true;
             run.Add(new Problem(ProblemKind.Budget, Place(member, syntax), "calls or expressions are nested too deeply", "write the value itself, or use a loop"));
             return Unknown.Value;
         }
@@ -83,9 +98,10 @@ internal sealed partial class Interpreter
         catch (Exception exception)
         {
             // Half-typed code makes shapes of operations that no valid program has; the compiler reports it.
+            run.HasCause = true;
             if (syntax is null || !bodies.HasErrors(syntax))
             {
-                run.Add(new Problem(ProblemKind.NotComputable, Place(member, syntax), InternalReason + exception.GetType().Name + " " + exception.Message, "write the value itself, and report this as a fault of RailRules"));
+            run.Add(new Problem(ProblemKind.NotComputable, Place(member, syntax), InternalReason + exception.GetType().Name + " " + exception.Message, "write the value itself, and report this as a fault of RailRules"));
             }
 
             return Unknown.Value;
@@ -96,6 +112,7 @@ internal sealed partial class Interpreter
     {
         if (syntax is null)
         {
+            run.HasCause = true;
             run.Add(new Problem(ProblemKind.ForeignValue, Place(member, syntax), $"'{member.ContainingType?.Name}.{member.Name}' is a value of another assembly", "declare the value in this project"));
             return Unknown.Value;
         }
@@ -129,6 +146,7 @@ internal sealed partial class Interpreter
 
     private Unknown RefuseMember(ISymbol member, SyntaxNode syntax)
     {
+        run.HasCause = true;
         run.Add(new Problem(ProblemKind.NotComputable, Place(member, syntax), $"'{member.ContainingType.Name}' has a static constructor, which is not evaluated", "write initialisers instead"));
         return Unknown.Value;
     }
@@ -195,6 +213,7 @@ internal sealed partial class Interpreter
             }
         }
 
+        run.HasCause |= result.IsUnknown;
         return result.Raw;
     }
 

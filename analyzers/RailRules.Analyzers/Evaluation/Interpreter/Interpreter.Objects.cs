@@ -292,7 +292,7 @@ internal sealed partial class Interpreter
         var property = Resolve(operation.Property, frame);
         if (operation.Instance is null)
         {
-            return property.IsStatic ? StaticProperty(property, operation, frame) : Unknown.Value;
+            return property.IsStatic ? StaticProperty(property, operation, frame) : Silent();
         }
 
         var instance = operation.Instance;
@@ -326,8 +326,15 @@ internal sealed partial class Interpreter
         return Call(instance is IInstanceReferenceOperation { Syntax: BaseExpressionSyntax } ? getter : Override(getter, self), self, arguments, operation, frame);
     }
 
-    private object? StaticProperty(IPropertySymbol property, IOperation at, Frame frame)
+    private object? StaticProperty(IPropertySymbol property, IPropertyReferenceOperation at, Frame frame)
     {
+        if (property.IsAbstract || property.IsVirtual)
+        {
+            return property.GetMethod is { } asked && Constrained(at.ConstrainedToType, asked, frame) is { AssociatedSymbol: IPropertySymbol found }
+                ? StaticProperty(found, at, frame)
+                : Refuse(at, frame, "a static member of a type parameter is not evaluated", "call the type's own member");
+        }
+
         if (types.Kind(property.ContainingAssembly) != AssemblyKind.Source)
         {
             return ForeignStatic(property, at, frame);

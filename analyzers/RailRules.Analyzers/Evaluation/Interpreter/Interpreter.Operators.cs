@@ -95,6 +95,12 @@ internal sealed partial class Interpreter
             return CallOperator(method, [left, right], at, frame);
         }
 
+        // As objects, values are compared by reference.
+        if (equality && leftType is { IsReferenceType: true, SpecialType: not SpecialType.System_String } && rightType is { IsReferenceType: true, SpecialType: not SpecialType.System_String })
+        {
+            return ReferencesEqual(kind, left, right, at, frame);
+        }
+
         if (left is string || right is string || leftType?.SpecialType == SpecialType.System_String || rightType?.SpecialType == SpecialType.System_String)
         {
             if (kind == BinaryOperatorKind.Add)
@@ -190,7 +196,7 @@ internal sealed partial class Interpreter
 
     private object? ReferencesEqual(BinaryOperatorKind kind, object? left, object? right, IOperation at, Frame frame)
     {
-        if (left is ValueType && right is ValueType)
+        if ((left is ValueType && right is ValueType) || (left is string && right is string) || (left is UserObject { Type.IsValueType: true } && right is UserObject { Type.IsValueType: true }))
         {
             return Refuse(at, frame, "boxed values are compared by reference", "compare with Equals");
         }

@@ -240,9 +240,13 @@ internal sealed partial class Interpreter
         {
             parts = TupleParts(value);
         }
-        else
+        else if (value is UserObject)
         {
             return Refuse(pattern, frame, "this positional pattern is not evaluated", "use a property pattern");
+        }
+        else
+        {
+            return false; // an object that is no tuple
         }
 
         if (parts.Length != subpatterns.Length)

@@ -33,12 +33,81 @@ internal sealed partial class Interpreter
             return TextOf(self, target, arguments, at, frame);
         }
 
+        if (type == typeof(Enumerable) && target.Name is "OfType" or "Cast" && (types.IsSource(method.TypeArguments[0]) || MentionsSource(method.TypeArguments[0])))
+        {
+            return new Box(OfSourceType(method, arguments[0], target.Name == "Cast", at, frame));
+        }
+
         if (type == typeof(string))
         {
             return OnString(target, arguments, at, frame);
         }
 
         return null;
+    }
+
+    /// <summary>OfType and Cast to types that are one and the same to the library.</summary>
+    private object? OfSourceType(IMethodSymbol method, object? sequence, bool cast, IOperation at, Frame frame)
+    {
+        var wanted = method.TypeArguments[0];
+        if (sequence is null)
+        {
+            throw Raise(new ArgumentNullException("source"), at, frame);
+        }
+
+        if (types.Find(wanted) is not { } real)
+        {
+            return Refuse(at, frame, $"'{wanted.ToDisplayString()}' is not evaluated here", "write a loop");
+        }
+
+        return Sequences.Of(real).Lazy(Filtered((System.Collections.IEnumerable)sequence, wanted, cast, at, frame));
+    }
+
+    private IEnumerable<object?> Filtered(System.Collections.IEnumerable sequence, ITypeSymbol wanted, bool cast, IOperation at, Frame frame)
+    {
+        foreach (var item in sequence)
+        {
+            Step(at, frame);
+            var matches = IsInstance(item, wanted, at, frame);
+            if (matches is Unknown)
+            {
+                throw new UnknownSignal(false);
+            }
+
+            if (matches is true || (cast && item is null && !wanted.IsValueType))
+            {
+                yield return item;
+            }
+            else if (cast)
+            {
+                throw Raise(new InvalidCastException($"Unable to cast object to type '{wanted.ToDisplayString()}'."), at, frame);
+            }
+        }
+    }
+
+    /// <summary>Spans stand as arrays here.</summary>
+    private object? OnSpan(IMethodSymbol method, object? self, object?[] arguments, IOperation at, Frame frame)
+    {
+        var array = self as Array ?? Array.Empty<object>();
+        switch (method.Name)
+        {
+            case "get_Length":
+                return array.Length;
+            case "get_IsEmpty":
+                return array.Length == 0;
+            case "get_Item" when arguments[0] is int index:
+                return GetElement(array, [index], at, frame);
+            case "ToArray":
+                return SliceArray(array, new RangeValue(new IndexValue(0, false), new IndexValue(0, true)), at, frame);
+            case "Slice" when arguments is [int start]:
+                return SliceArray(array, new RangeValue(new IndexValue(start, false), new IndexValue(0, true)), at, frame);
+            case "Slice" when arguments is [int start, int length]:
+                return SliceArray(array, new RangeValue(new IndexValue(start, false), new IndexValue(start + length, false)), at, frame);
+            case "op_Implicit" when arguments is [Array given]:
+                return given;
+            default:
+                return Refuse(at, frame, $"'{method.ContainingType.Name}.{method.Name}' is not on the list of members that are evaluated", "use an array");
+        }
     }
 
     private Element Placed(Element part, string? designator, IOperation at, Frame frame)

@@ -139,7 +139,7 @@ internal sealed partial class Interpreter
 
         for (var i = 0; i < left.Slots.Length; i++)
         {
-            if (left.Layout.Fields[i] is not IParameterSymbol && !ValuesEqual(left.Slots[i], other.Slots[i]))
+            if (left.Layout.Counts(i) && !ValuesEqual(left.Slots[i], other.Slots[i]))
             {
                 return false;
             }
@@ -165,7 +165,7 @@ internal sealed partial class Interpreter
         var hash = value.Slots.Length;
         for (var i = 0; i < value.Slots.Length; i++)
         {
-            if (value.Layout.Fields[i] is not IParameterSymbol)
+            if (value.Layout.Counts(i))
             {
                 hash = unchecked((hash * 31) + (value.Slots[i]?.GetHashCode() ?? 0));
             }

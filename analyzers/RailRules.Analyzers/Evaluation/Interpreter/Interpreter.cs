@@ -37,12 +37,20 @@ internal sealed partial class Interpreter
     /// <summary>Adds a problem at the operation; the value there is unknown. Where the compiler reports an error, it has the word.</summary>
     private Unknown Refuse(IOperation at, Frame frame, string reason, string remedy, ProblemKind kind = ProblemKind.NotComputable)
     {
+        run.HasCause = true;
         if (kind == ProblemKind.NotComputable && bodies.IsInError(at.Syntax))
         {
             return Unknown.Value;
         }
 
         run.Add(new Problem(kind, new Origin(at.Syntax, frame.Activation.Site, run.Member), reason, remedy));
+        return Unknown.Value;
+    }
+
+    /// <summary>Unknown because the code is malformed, which the compiler reports.</summary>
+    private Unknown Silent()
+    {
+        run.HasCause = true;
         return Unknown.Value;
     }
 

@@ -140,13 +140,18 @@ internal sealed partial class Interpreter
     {
         if (field.Field.IsStatic)
         {
-            Refuse(field, frame, StaticReason, "make a new member with the value");
-            throw new RefusedSignal();
+            return new Place(() => FieldReference(field, frame), _ => RefuseStaticWrite(field, frame));
         }
 
         if (field.Instance is not { } instance)
         {
             return null;
+        }
+
+        // Outside its constructor a read-only field is only ever copied.
+        if (field.Field.IsReadOnly && frame.Activation.Method is not ({ MethodKind: MethodKind.Constructor } or { IsInitOnly: true }))
+        {
+            return new Holder(FieldReference(field, frame));
         }
 
         var owner = Owner(instance, frame);
@@ -188,8 +193,7 @@ internal sealed partial class Interpreter
     {
         if (reference.Property.IsStatic)
         {
-            Refuse(reference, frame, StaticReason, "make a new member with the value");
-            throw new RefusedSignal();
+            return new Place(() => PropertyReference(reference, frame), _ => RefuseStaticWrite(reference, frame));
         }
 
         if (reference.Instance is not { } instance)

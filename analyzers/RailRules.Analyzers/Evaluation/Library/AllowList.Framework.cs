@@ -133,6 +133,11 @@ internal static partial class AllowList
             .Add(Allowed.ChangesLinear, "Clear");
         type(typeof(Dictionary<,>.KeyCollection)).Add(Allowed.Constant, "Count");
         type(typeof(Dictionary<,>.ValueCollection)).Add(Allowed.Constant, "Count");
+        if (Type.GetType("System.Collections.Generic.CollectionExtensions, System.Collections") is { } extensions)
+        {
+            type(extensions).Add(Allowed.Constant, "GetValueOrDefault").Add(Allowed.Linear, "AsReadOnly");
+        }
+
         type(typeof(SortedDictionary<,>))
             .Add(Allowed.Constant, "Item Count ContainsKey TryGetValue Keys Values")
             .Add(Allowed.Linear, "new ContainsValue GetEnumerator")

@@ -268,21 +268,62 @@ internal static class Guards
     /// <summary>Text in the default order is ordered by culture.</summary>
     private static Guard Ordered(MethodBase method) => (self, arguments, _) =>
     {
-        foreach (var argument in arguments)
+        var parameters = method.GetParameters();
+        for (var i = 0; i < parameters.Length; i++)
         {
-            switch (argument)
+            var name = parameters[i].ParameterType.Name;
+            if (arguments[i] is not null && (name.StartsWith("IComparer", StringComparison.Ordinal) || name.StartsWith("Comparison", StringComparison.Ordinal)))
             {
-                case IComparer<string> or Comparison<string>:
-                    return null;
-                case Delegate { Method.ReturnType: { } result } when result == typeof(string):
-                    return Objection.Order;
-                case IEnumerable<string> when arguments.Length == 1 || arguments[1] is null:
-                    return Objection.Order;
+                return null; // an order is given
             }
         }
 
-        return (self is IEnumerable<string> or null && self is not null && arguments.Length == 0) || (self is SortedSet<string>) || (method.IsConstructor && method.DeclaringType!.GetGenericArguments()[0] == typeof(string))
-            ? Objection.Order
-            : null;
+        if (self is not null || method.IsConstructor)
+        {
+            var of = (self?.GetType() ?? method.DeclaringType!).GetGenericArguments();
+            return of.Length > 0 && HoldsText(of[0]) ? Objection.Order : null;
+        }
+
+        // With a selector its result is what is ordered, else the elements are.
+        foreach (var argument in arguments)
+        {
+            if (argument is Delegate { Method.ReturnType: { } result })
+            {
+                return HoldsText(result) ? Objection.Order : null;
+            }
+        }
+
+        return arguments.Length > 0 && arguments[0] is { } sequence && ElementType(sequence.GetType()) is { } element && HoldsText(element) ? Objection.Order : null;
     };
+
+    private static bool HoldsText(Type type)
+    {
+        if (type == typeof(string))
+        {
+            return true;
+        }
+
+        foreach (var argument in type.IsGenericType ? type.GetGenericArguments() : [])
+        {
+            if (HoldsText(argument))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static Type? ElementType(Type sequence)
+    {
+        foreach (var implemented in sequence.GetInterfaces())
+        {
+            if (implemented.IsGenericType && implemented.GetGenericTypeDefinition() == typeof(IEnumerable<>))
+            {
+                return implemented.GetGenericArguments()[0];
+            }
+        }
+
+        return null;
+    }
 }

@@ -33,6 +33,16 @@ internal abstract class Sequences
     public abstract object Lazy(IEnumerable<object?> values);
 }
 
+/// <summary>A sequence whose elements are worked out only when it is gone through.</summary>
+internal interface ILazySequence
+{
+    /// <summary>Whether its elements may be rails or lead to some.</summary>
+    bool HoldsObjects { get; }
+
+    /// <summary>Goes through it: its elements as an array.</summary>
+    object Walk();
+}
+
 /// <inheritdoc/>
 internal sealed class Sequences<T> : Sequences
 {
@@ -87,8 +97,12 @@ internal sealed class Sequences<T> : Sequences
         }
     }
 
-    private sealed class Meter(Func<IEnumerator<T>> open, Action? charge) : IEnumerable<T>
+    private sealed class Meter(Func<IEnumerator<T>> open, Action? charge) : IEnumerable<T>, ILazySequence
     {
+        public bool HoldsObjects => typeof(T) == typeof(UserObject) || typeof(T).Assembly == typeof(Rail).Assembly;
+
+        public object Walk() => this.ToArray();
+
         public IEnumerator<T> GetEnumerator() => charge is null ? open() : Count(open(), charge);
 
         IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();

@@ -77,6 +77,7 @@ internal readonly record struct RangeValue(IndexValue Start, IndexValue End)
 internal sealed class TypeLayout
 {
     private readonly Dictionary<ISymbol, int> slots = new(SymbolEqualityComparer.Default);
+    private readonly HashSet<ISymbol> captured = new(SymbolEqualityComparer.Default);
 
     public TypeLayout(INamedTypeSymbol type)
     {
@@ -102,6 +103,10 @@ internal sealed class TypeLayout
                     foreach (var parameter in constructor.Parameters)
                     {
                         Add(parameter, null);
+                        if (!level.GetMembers($"<{parameter.Name}>P").IsEmpty)
+                        {
+                            captured.Add(parameter);
+                        }
                     }
                 }
             }
@@ -110,7 +115,7 @@ internal sealed class TypeLayout
             {
                 switch (member)
                 {
-                    case IFieldSymbol { IsStatic: false } field:
+                    case IFieldSymbol { IsStatic: false } field when !field.IsImplicitlyDeclared || field.AssociatedSymbol is not null:
                         // The field behind an automatic property shares the property's slot.
                         var key = field.AssociatedSymbol is IPropertySymbol or IEventSymbol ? field.AssociatedSymbol : field;
                         Add(key, field);
@@ -127,6 +132,9 @@ internal sealed class TypeLayout
 
     /// <summary>Fields, or automatic properties for their fields, in order.</summary>
     public List<ISymbol> Fields { get; } = [];
+
+    /// <summary>Whether a slot counts when objects are compared by their fields: all but parameters that the running object does not keep.</summary>
+    public bool Counts(int slot) => Fields[slot] is not IParameterSymbol || captured.Contains(Fields[slot]);
 
     public bool TryGet(ISymbol fieldOrProperty, out int slot) => slots.TryGetValue(fieldOrProperty.OriginalDefinition, out slot) || slots.TryGetValue(fieldOrProperty, out slot);
 
