@@ -53,7 +53,7 @@ internal static class BoardFindings
 
     private static void AddBudget(BoardEvaluation board, EvaluationLimits limits, List<Finding> findings, CancellationToken cancellation)
     {
-        if (board.OverBudget && board.Steps > limits.Steps)
+        if (board.Steps > limits.Steps && !board.Members.Any(member => member.Problems.Any(problem => problem.Kind == ProblemKind.Budget)))
         {
             findings.Add(new Finding(
                 FoundationRules.BudgetExceeded.Id,

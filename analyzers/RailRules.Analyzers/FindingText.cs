@@ -27,8 +27,8 @@ internal static class FindingText
         {
             ProblemKind.NotComputable => $"'{expression}' cannot be worked out at compile time: {problem.Reason}{remedy}; {waiting}",
             ProblemKind.Budget => $"evaluating '{problem.Origin.Member.Name}' stopped: {problem.Reason}{remedy}; {waiting}",
-            ProblemKind.Throws => $"'{expression}' throws: {problem.Reason}{remedy}; {waiting}",
-            ProblemKind.NotInitialised => $"'{expression}' is read before C# gives it a value: {problem.Reason}{remedy}; {waiting}",
+            ProblemKind.Throws => $"'{expression}': {problem.Reason}{remedy}; {waiting}",
+            ProblemKind.NotInitialised => $"{problem.Reason}{remedy}; {waiting}",
             _ => $"'{expression}' is not known here: {problem.Reason}{remedy}; {waiting}",
         };
     }

@@ -44,7 +44,7 @@ internal static class PartFindings
 
         foreach (var part in ModelWalk.CollectModelObjects(result.Value))
         {
-            foreach (var check in Array.Empty<Check>())
+            foreach (var check in ContradictoryDatum.Validate(part))
             {
                 var place = check.Places[0];
                 if (check.Verdict == Verdict.Fails && Places.Within(type, session.OriginOf(place.Owner, place.Datum, place.Index)) is { } node)

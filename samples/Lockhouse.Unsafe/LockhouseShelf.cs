@@ -1,0 +1,113 @@
+using RailRules;
+
+namespace Lockhouse.Unsafe;
+
+/// <summary>The river-lock control cabin with one mistake a rule; the comment at the end of a line names it. All data invented, not for use.</summary>
+[Board]
+public static class LockhouseShelf
+{
+    private static readonly Connector MainLug = new() { ContactResistance = Band.Of(0.05.Milliohms(), 0.2.Milliohms()) };
+    private static readonly Busbar MainBusbar = new() { Resistance = 0.2.Milliohms() };
+    private static readonly Trace SledTrace = new() { Resistance = 1.5.Milliohms() };
+    private static readonly Connector SledConnector = new() { ContactResistance = Band.Of(0.5.Milliohms(), 2.Milliohms()) };
+    private static readonly Wire LampCable = new() { Length = 4.Meters(), Section = 1.5.SquareMillimeters(), Ampacity = 16.Amperes() };
+    private static readonly Load Sled = new() { Power = 600.Watts(), MinVoltage = 40.Volts(), MaxVoltage = 75.Volts() };
+
+    /// <summary>The air in the cabin.</summary>
+    public static readonly Surroundings Cabin = new()
+    {
+        Ambient = Band.Of((-5).Celsius(), 25.Celsius(), 55.Celsius()),
+        Altitude = 850.Meters(),
+    };
+
+    /// <summary>Battery-backed plant.</summary>
+    public static readonly Supply Plant = new()
+    {
+        Voltage = Band.Of(43.Volts(), 54.Volts(), 57.Volts()),
+        TransientMax = 60.Volts(),
+        SourceResistance = Band.Of(5.Milliohms(), 6.Milliohms(), 9.Milliohms()),
+        ContinuousCurrent = 250.Amperes(),
+        Earthing = Earthing.Negative,
+    };
+
+    public static readonly Rail Bus = new()
+    {
+        From = Plant,
+        Path = [MainLug, Parts.Weir200.As("F1"), MainBusbar],
+        Return = Return.Mirrored,
+        Surroundings = Cabin,
+    };
+
+    public static readonly Rail SledOvervoltage = new()
+    {
+        From = Bus,
+        Path = [Parts.Reed25Low.As("F11"), SledTrace, SledConnector], // RAIL0101
+        Return = Return.Mirrored,
+        Loads = [Sled],
+    };
+
+    public static readonly Rail SledMains = new()
+    {
+        From = Bus,
+        Path = [Parts.Mains25.As("F12"), SledTrace, SledConnector], // RAIL0102
+        Return = Return.Mirrored,
+        Loads = [Sled],
+    };
+
+    public static readonly Rail SledOverloaded = new()
+    {
+        From = Bus,
+        Path = [Parts.Reed20.As("F13"), SledTrace, SledConnector], // RAIL0201
+        Return = Return.Mirrored,
+        Loads = [Sled],
+    };
+
+    public static readonly Rail SledUnderated = new()
+    {
+        From = Bus,
+        Path = [Parts.Rush25.As("F14"), SledTrace, SledConnector], // RAIL0202
+        Return = Return.Mirrored,
+        Loads = [Sled],
+    };
+
+    public static readonly Rail SledFrozen = new()
+    {
+        From = Bus,
+        Path = [Parts.Moss25.As("F15"), SledTrace, SledConnector], // RAIL0203
+        Return = Return.Mirrored,
+        Loads = [Sled],
+    };
+
+    public static readonly Rail SledUnknown = new() // RAIL0004
+    {
+        From = Bus,
+        Path = [Parts.Alder25.As("F16"), SledTrace, SledConnector],
+        Return = Return.Mirrored,
+        Loads = [Sled],
+    };
+
+    public static readonly Rail SledTwice = new()
+    {
+        From = Bus,
+        Path = [Parts.Reed25.As("F11"), SledTrace, SledConnector], // RAIL0007
+        Return = Return.Mirrored,
+        Loads = [Sled],
+    };
+
+    public static readonly Rail SledSwapped = new()
+    {
+        From = Bus,
+        Path = [Parts.Reed25.As("F18"), Parts.SwappedTrace, SledConnector],
+        Return = Return.Mirrored,
+        Loads = [Sled],
+    };
+
+    public static readonly Rail Lamps = new()
+    {
+        From = Plant,
+        Path = [LampCable], // RAIL0307
+        Return = Return.Mirrored,
+        Loads = [new() { Current = 2.Amperes() }],
+        Surroundings = Cabin,
+    };
+}

@@ -1,0 +1,59 @@
+using RailRules;
+
+namespace Lockhouse.Unsafe;
+
+/// <summary>The parts of the cabin, one of them with a slip of the pen. All invented, not for use.</summary>
+public static class Parts
+{
+    private const string Invented = "invented, not for use";
+
+    /// <summary>A sound part for the places where something else is wrong.</summary>
+    public static readonly Fuse Reed25 = new()
+    {
+        PartNumber = "Reed25",
+        Citation = Invented,
+        RatedCurrent = 25.Amperes(),
+        DcVoltageRating = 80.Volts(),
+        InterruptingRatings = [new() { Current = 5.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
+        MeltingIntegral = 320.AmpereSquaredSeconds(),
+        RatingBasis = RatingBasis.CarriesThreeQuarters,
+        ReferenceAmbient = 25.Celsius(),
+        Derating = [new(25.Celsius(), 1.00), new(55.Celsius(), 0.86), new(85.Celsius(), 0.71)],
+        ColdResistance = Band.Of(2.1.Milliohms(), 2.6.Milliohms(), 3.1.Milliohms()),
+        OperatingTemperature = Band.Of((-40).Celsius(), 105.Celsius()),
+    };
+
+    /// <summary>Too small for a sled.</summary>
+    public static readonly Fuse Reed20 = Reed25 with { PartNumber = "Reed20", RatedCurrent = 20.Amperes() };
+
+    /// <summary>Made for 58 V systems, which this is not.</summary>
+    public static readonly Fuse Reed25Low = Reed25 with { PartNumber = "Reed25Low", DcVoltageRating = 58.Volts() };
+
+    /// <summary>A fuse for the mains.</summary>
+    public static readonly Fuse Mains25 = Reed25 with { PartNumber = "Mains25", DcVoltageRating = null, AcVoltageRating = 250.Volts(), InterruptingRatings = [] };
+
+    /// <summary>Its data sheet gives no derating curve.</summary>
+    public static readonly Fuse Rush25 = Reed25 with { PartNumber = "Rush25", Derating = [] };
+
+    /// <summary>Not for the cold.</summary>
+    public static readonly Fuse Moss25 = Reed25 with { PartNumber = "Moss25", OperatingTemperature = Band.Of(0.Celsius(), 70.Celsius()) };
+
+    /// <summary>Only a preliminary data sheet: no voltage rating at all.</summary>
+    public static readonly Fuse Alder25 = Reed25 with { PartNumber = "Alder25", DcVoltageRating = null };
+
+    /// <summary>200 A, feeds the whole cabin.</summary>
+    public static readonly Fuse Weir200 = Reed25 with
+    {
+        PartNumber = "Weir200",
+        RatedCurrent = 200.Amperes(),
+        InterruptingRatings = [new() { Current = 20.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 5.Milliseconds() }],
+        MeltingIntegral = 21000.AmpereSquaredSeconds(),
+        ColdResistance = Band.Of(0.28.Milliohms(), 0.35.Milliohms(), 0.42.Milliohms()),
+    };
+
+    /// <summary>The highest resistance was typed where the lowest belongs.</summary>
+    public static readonly Trace SwappedTrace = new()
+    {
+        Resistance = Band.Of(1.5.Milliohms(), 0.5.Milliohms()), // RAIL0003
+    };
+}
