@@ -41,9 +41,10 @@ internal sealed class CompilationBoards
         }
 
         var members = types.ModelMembers(type).Where(member => types.HoldsLibraryTypes(TypeOf(member))).ToList();
-        return members.Count == 0
-            ? []
-            : session.Value.OnDeepStack(() => PartFindings.Of(type, members, this, types, session.Value, cancellation));
+        var mayBeRead = members.Count > 0 || (!boards.Value.IsEmpty && type.GetMembers().Any(member => member is IFieldSymbol { IsStatic: true, IsConst: false } or IPropertySymbol { IsStatic: true }));
+        return mayBeRead
+            ? session.Value.OnDeepStack(() => PartFindings.Of(type, members, this, types, session.Value, cancellation))
+            : [];
     }
 
     /// <summary>Every board of the compilation, evaluated.</summary>

@@ -18,9 +18,27 @@ internal static class PartFindings
         {
             var result = session.Evaluate(member, cancellation);
             AddContradictions(type, result, session, findings);
-            if (!result.Problems.IsEmpty && reachedBy.Value.FirstOrDefault(board => board.Members.Any(reached => SymbolEqualityComparer.Default.Equals(reached.Member, member))) is { } board)
+            AddUnreached(type, member, result, reachedBy, session, findings);
+        }
+
+        AddProblems(type, reachedBy.Value, session, findings);
+        return [.. findings.Distinct().OrderBy(finding => finding.Location.SourceTree?.FilePath, StringComparer.Ordinal).ThenBy(finding => finding.Location.SourceSpan.Start).ThenBy(finding => finding.Id, StringComparer.Ordinal)];
+    }
+
+    /// <summary>Values of this type's members, of whatever kind, that a board needs and that could not be worked out; each once, with the first board that needs it.</summary>
+    private static void AddProblems(INamedTypeSymbol type, List<BoardEvaluation> boards, EvaluationSession session, List<Finding> findings)
+    {
+        var told = new HashSet<ISymbol>(SymbolEqualityComparer.Default);
+        foreach (var board in boards)
+        {
+            foreach (var member in board.Members)
             {
-                foreach (var problem in result.Problems)
+                if (member.Problems.IsEmpty || !SymbolEqualityComparer.Default.Equals(member.Member.ContainingType, type) || !told.Add(member.Member))
+                {
+                    continue;
+                }
+
+                foreach (var problem in member.Problems)
                 {
                     if (Places.Within(type, problem.Origin) is { } node)
                     {
@@ -28,11 +46,7 @@ internal static class PartFindings
                     }
                 }
             }
-
-            AddUnreached(type, member, result, reachedBy, session, findings);
         }
-
-        return [.. findings.Distinct().OrderBy(finding => finding.Location.SourceTree?.FilePath, StringComparer.Ordinal).ThenBy(finding => finding.Location.SourceSpan.Start).ThenBy(finding => finding.Id, StringComparer.Ordinal)];
     }
 
     private static void AddContradictions(INamedTypeSymbol type, MemberResult result, EvaluationSession session, List<Finding> findings)

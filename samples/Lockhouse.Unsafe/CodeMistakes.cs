@@ -13,7 +13,23 @@ public static class Unevaluated
         From = Plant,
         Path = [Parts.Reed25 with { Designator = "F31", RatedCurrent = double.Parse(File.ReadAllText("rating.txt")).Amperes() }], // RAIL0001
         Return = Return.Mirrored,
-        Loads = [new() { Power = 600.Watts() }],
+        Loads = [new() { Power = 600.Watts(), MaxVoltage = 75.Volts() }],
+        Surroundings = LockhouseShelf.Cabin,
+    };
+}
+
+/// <summary>Uses the trace of the parts list whose lowest resistance is above its highest; the list says so, here nothing that depends on it is judged.</summary>
+[Board]
+public static class Swapped
+{
+    private static readonly Supply Plant = new() { Voltage = Band.Of(43.Volts(), 54.Volts(), 57.Volts()), TransientMax = 60.Volts(), ContinuousCurrent = 30.Amperes() };
+
+    public static readonly Rail Pump = new()
+    {
+        From = Plant,
+        Path = [Parts.Reed25.As("F37"), Parts.SwappedTrace],
+        Return = Return.Mirrored,
+        Loads = [new() { Power = 600.Watts(), MinVoltage = 40.Volts(), MaxVoltage = 75.Volts() }],
         Surroundings = LockhouseShelf.Cabin,
     };
 }
@@ -44,14 +60,14 @@ public static class Thrower
     {
         From = LockhouseShelf.Plant,
         Path = [Fuses("F33")],
-        Loads = [new() { Power = 100.Watts() }],
+        Loads = [new() { Power = 100.Watts(), MaxVoltage = 75.Volts() }],
     };
 
     public static readonly Rail Mill = new()
     {
         From = LockhouseShelf.Plant,
         Path = [Late], // RAIL0011
-        Loads = [new() { Power = 100.Watts() }],
+        Loads = [new() { Power = 100.Watts(), MaxVoltage = 75.Volts() }],
     };
 
     private static readonly Fuse Late = Parts.Reed25.As("F34");

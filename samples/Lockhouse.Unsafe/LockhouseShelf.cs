@@ -94,20 +94,12 @@ public static class LockhouseShelf
         Loads = [Sled],
     };
 
-    public static readonly Rail SledSwapped = new()
-    {
-        From = Bus,
-        Path = [Parts.Reed25.As("F18"), Parts.SwappedTrace, SledConnector],
-        Return = Return.Mirrored,
-        Loads = [Sled],
-    };
-
     public static readonly Rail Lamps = new()
     {
         From = Plant,
         Path = [LampCable], // RAIL0307
         Return = Return.Mirrored,
-        Loads = [new() { Current = 2.Amperes() }],
+        Loads = [new() { Name = "lamps", Current = 2.Amperes(), MaxVoltage = 80.Volts() }],
         Surroundings = Cabin,
     };
 }

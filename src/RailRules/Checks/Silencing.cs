@@ -48,6 +48,8 @@ internal static class Silencing
             }
         }
 
+        // A load at the end of a bare conductor is unprotected for the same reason as the conductor.
+        var bare = new HashSet<Rail>(failing.Where(check => check is { Rule: "RAIL0307", Rail: not null } && StandsIn(check, nameof(Rail.Path))).Select(check => check.Rail!));
         var data = FaultyData(failing);
         var broken = BrokenRails(network, failing);
         return
@@ -55,9 +57,12 @@ internal static class Silencing
             .. checks.Where(check =>
                 !(check.Places.Length > 0 && things.Contains((check.Rule, check.Places[0], check.Part)))
                 && !(check.Rail is not null && rails.Contains((check.Rule, check.Rail)))
+                && !(check is { Rule: "RAIL0307", Verdict: Verdict.Fails, Rail: { } rail } && bare.Contains(rail) && StandsIn(check, nameof(Rail.Loads)))
                 && (check.Rule is "RAIL0003" or "RAIL0007" || !(DependsOn(network, check, data) || (check.Rail is not null && broken.Contains(check.Rail))))),
         ];
     }
+
+    private static bool StandsIn(Check check, string collection) => check.Places.Length > 0 && check.Places[0].Datum == collection;
 
     private static HashSet<DatumPlace> FaultyData(List<Check> failing) =>
         [.. failing.Where(check => check.Rule == "RAIL0003").SelectMany(check => check.Places).Where(place => place.Datum is not null && !Collections.Contains(place.Datum)).Select(place => place with { Index = null })];

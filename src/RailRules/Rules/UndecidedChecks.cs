@@ -30,16 +30,18 @@ public sealed class UndecidedChecks : Rule
 
             // RAIL0202 has named the missing derating of a part already; RAIL0201 waits for the same.
             undecided.RemoveAll(check => check.Rule == "RAIL0201" && named.Contains(PartOf(check)));
+            // What was written and could not be worked out is a finding of its own, at the place where it is written.
+            var waiting = undecided.RemoveAll(check => check.Missing.Any(datum => datum.Place.Datum is { } name && network.IsUnknown(datum.Place.Owner, name)));
             if (all.Count > 0)
             {
-                yield return Summary(rail, all.Count, undecided);
+                yield return Summary(rail, all.Count, undecided, waiting);
             }
         }
     }
 
     private static (DatumPlace Place, object? Part) PartOf(Check check) => (check.Places.FirstOrDefault(), check.Part);
 
-    private Check Summary(Rail rail, int count, List<Check> undecided)
+    private Check Summary(Rail rail, int count, List<Check> undecided, int waiting)
     {
         var label = Network.Label(rail);
         var missing = new List<(MissingDatum Datum, SortedSet<string> Rules)>();
@@ -59,17 +61,17 @@ public sealed class UndecidedChecks : Rule
         }
 
         var message = undecided.Count == 0
-            ? $"'{label}': all checks are decided"
+            ? waiting == 0 ? $"'{label}': all checks are decided" : $"'{label}': {waiting} {(waiting == 1 ? "check waits" : "checks wait")} for values that could not be worked out"
             : $"'{label}': {undecided.Count} {(undecided.Count == 1 ? "check" : "checks")} undecided; "
                 + (missing.Count > 0
                     ? "missing " + string.Join(", ", missing.Select(one => $"{one.Datum.Place.Datum ?? "value"} of '{one.Datum.Of}' ({string.Join(", ", one.Rules)})"))
                     : string.Join("; ", undecided.Select(check => check.Message)));
-        return new Check(Description.Id, $"rail '{label}': undecided checks", undecided.Count == 0 ? Verdict.Holds : Verdict.Fails, null, message)
+        return new Check(Description.Id, $"rail '{label}': undecided checks", undecided.Count > 0 ? Verdict.Fails : waiting > 0 ? Verdict.Undecided : Verdict.Holds, null, message)
         {
             Rail = rail,
             Part = rail,
             Demand = new Figure(count, ""),
-            Capacity = new Figure(count - undecided.Count, ""),
+            Capacity = new Figure(count - undecided.Count - waiting, ""),
             Corner = "data missing at both ends of their bounds",
             Basis = Description.Basis,
             Missing = [.. missing.Select(one => one.Datum)],

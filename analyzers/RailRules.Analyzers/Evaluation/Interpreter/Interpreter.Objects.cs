@@ -157,7 +157,7 @@ internal sealed partial class Interpreter
         Initialise(new Holder(value), nested.Initializer, frame);
     }
 
-    /// <summary>Gives a property of a library's object its value, and notes where it was written. An unknown value leaves the property as it is and is noted too.</summary>
+    /// <summary>Gives a property of a library's object its value, and notes where it was written. An unknown value leaves the property without one and is noted too.</summary>
     private void SetDatum(object owner, IPropertySymbol property, object? value, IOperation written, Frame frame)
     {
         var record = Provenance.Find(owner);
@@ -170,6 +170,7 @@ internal sealed partial class Interpreter
 
             record.Set(property.Name, OriginAt(written, frame));
             Provenance.SetUnknown(record, property.Name);
+            Clear(owner, property.Name);
             return;
         }
 
@@ -205,6 +206,15 @@ internal sealed partial class Interpreter
         }
 
         throw new ThrowSignal(raised.GetType().FullName!, raised.Message, OriginAt(written, frame));
+    }
+
+    /// <summary>A copy must not keep its original's datum where a new one was written that could not be worked out. Text stays: it only names.</summary>
+    private static void Clear(object owner, string datum)
+    {
+        if (owner.GetType().GetProperty(datum) is { CanWrite: true } property && property.PropertyType != typeof(string))
+        {
+            property.SetValue(owner, property.PropertyType.IsValueType ? Activator.CreateInstance(property.PropertyType) : null);
+        }
     }
 
     private object? With(IWithOperation operation, Frame frame)
