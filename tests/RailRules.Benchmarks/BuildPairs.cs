@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
 using System.Text;
@@ -23,7 +24,7 @@ internal static class BuildPairs
         var folder = Directory.CreateTempSubdirectory("railrules-benchmark").FullName;
         try
         {
-            Dotnet(root.FullName, "pack", "src/RailRules.Package", "--no-build", "-c", "Release", "-p:PackageVersion=" + Version, "-o", Path.Combine(folder, "feed"));
+            Dotnet(root.FullName, "pack", "src/RailRules.Package", "-c", "Release", "-p:PackageVersion=" + Version, "-o", Path.Combine(folder, "feed"));
             File.WriteAllText(Path.Combine(folder, "Directory.Build.props"), "<Project />");
             File.WriteAllText(Path.Combine(folder, "NuGet.config"), """
                 <configuration>
@@ -34,6 +35,8 @@ internal static class BuildPairs
             var package = $"""<PackageReference Include="RailRules" Version="{Version}" />""";
             var library = $"""<Reference Include="{typeof(Rail).Assembly.Location}" /><PackageReference Include="UnitsNet" Version="5.75.1" />""";
             var board = GeneratedBoard.Source(100);
+            Console.WriteLine($"| {pairs} pairs | with the package | without | ratio, median of pairs | least to largest | ratio of the least |");
+            Console.WriteLine("|---|---|---|---|---|---|");
             Compare("board of 100 rails", Project(folder, "BoardWith", package, board), Project(folder, "BoardWithout", library, board), pairs);
             var plain = PlainSource();
             Compare("project without boards", Project(folder, "PlainWith", package, plain), Project(folder, "PlainWithout", "", plain), pairs);
@@ -50,43 +53,46 @@ internal static class BuildPairs
     {
         Build(with);
         Build(without);
-        List<double> ratios = [], withs = [], withouts = [];
+        var withs = new List<Measure>();
+        var withouts = new List<Measure>();
         for (var pair = 0; pair < pairs; pair++)
         {
             // Whichever goes first has the colder machine: take turns.
-            var (first, second) = pair % 2 == 0 ? (with, without) : (without, with);
-            var (firstTime, secondTime) = (Build(first), Build(second));
-            var (withTime, withoutTime) = pair % 2 == 0 ? (firstTime, secondTime) : (secondTime, firstTime);
-            withs.Add(withTime);
-            withouts.Add(withoutTime);
-            ratios.Add(withTime / withoutTime);
+            if (pair % 2 == 0)
+            {
+                withs.Add(Build(with));
+            }
+
+            withouts.Add(Build(without));
+            if (pair % 2 != 0)
+            {
+                withs.Add(Build(with));
+            }
         }
 
-        Console.WriteLine(string.Create(
-            CultureInfo.InvariantCulture,
-            $"{title}, {pairs} pairs: with {ColdStarts.Median(withs):0.00} s (least {withs.Min():0.00}), without {ColdStarts.Median(withouts):0.00} s (least {withouts.Min():0.00}); ratio, median of pairs {ColdStarts.Median(ratios):0.000}, least to largest {ratios.Min():0.000} to {ratios.Max():0.000}; ratio of the least {withs.Min() / withouts.Min():0.000}"));
+        Report(title + ", wall", measure => measure.Wall);
+        Report(title + ", processor", measure => measure.Processor);
+
+        void Report(string what, Func<Measure, double> value)
+        {
+            var ratios = withs.Zip(withouts, (one, other) => value(one) / value(other)).ToList();
+            Console.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"| {what} | {Measure.Median(withs.Select(value)) / 1000:0.00} s | {Measure.Median(withouts.Select(value)) / 1000:0.00} s | {Measure.Median(ratios):0.000} | {ratios.Min():0.000} to {ratios.Max():0.000} | {withs.Min(value) / withouts.Min(value):0.000} |"));
+        }
     }
 
     private static void CompiledProgram()
     {
         var board = ProgramBenchmarks.Load(100);
-        var clock = Stopwatch.StartNew();
-        var rails = GeneratedBoard.Run(board);
-        var made = clock.Elapsed.TotalMilliseconds;
-        clock.Restart();
-        var checks = Engine.Check(rails).Length;
-        var first = clock.Elapsed.TotalMilliseconds;
-        List<double> later = [];
-        for (var run = 0; run < 50; run++)
-        {
-            clock.Restart();
-            Engine.Check(rails);
-            later.Add(clock.Elapsed.TotalMilliseconds);
-        }
-
+        ImmutableArray<Rail> rails = [];
+        var checks = 0;
+        var made = Measure.Of(() => rails = GeneratedBoard.Run(board));
+        var first = Measure.Of(() => checks = Engine.Check(rails).Length);
+        var later = Enumerable.Range(0, 50).Select(_ => Measure.Of(() => Engine.Check(rails)).Wall).ToList();
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"the same board as a program: objects made in {made:0.0} ms, {checks} checks in {first:0.0} ms the first time, {ColdStarts.Median(later):0.00} ms later (median of 50)"));
+            $"The same board of 100 rails as a program: objects made in {made.Wall:0.0} ms, {checks} checks in {first.Wall:0.0} ms the first time, {Measure.Median(later):0.00} ms later (median of 50)."));
     }
 
     private static string Project(string folder, string name, string references, string source)
@@ -108,13 +114,11 @@ internal static class BuildPairs
         return project;
     }
 
-    /// <summary>One build of a changed source, in seconds.</summary>
-    private static double Build(string project)
+    /// <summary>One build of a changed source.</summary>
+    private static Measure Build(string project)
     {
         File.AppendAllText(Path.Combine(project, "Source.cs"), "// changed\n");
-        var clock = Stopwatch.StartNew();
-        Dotnet(project, "build", "--no-restore", "-v:q");
-        return clock.Elapsed.TotalSeconds;
+        return Measure.OfChildren(() => Dotnet(project, "build", "--no-restore", "-v:q"));
     }
 
     private static void Dotnet(string folder, params string[] arguments)

@@ -10,18 +10,18 @@ using BenchmarkDotNet.Toolchains.InProcess.NoEmit;
 using RailRules.Benchmarks;
 
 // build-pairs          dotnet build with and without the package, in alternating pairs
-// cold RAILS           one analysis in this fresh process; 'cold' without a number starts such processes
+// shares               the compiler's binding and our own share, cold (each in a process of its own, by 'cold RAILS') and warm
 // anything else        BenchmarkDotNet's own arguments, e.g. --filter *
 switch (args)
 {
     case ["build-pairs", .. var rest]:
         BuildPairs.Run(rest is [var pairs] ? int.Parse(pairs) : 11);
         return 0;
-    case ["cold"]:
-        ColdStarts.Run();
+    case ["shares"]:
+        Shares.Run();
         return 0;
     case ["cold", var rails]:
-        ColdStarts.Once(int.Parse(rails));
+        Shares.Cold(int.Parse(rails));
         return 0;
     default:
         // Each iteration is one analysis of a fresh compilation: nothing is left to repeat within it.
