@@ -23,46 +23,46 @@ public sealed partial class Network
         switch (place.Part)
         {
             case Fuse fuse:
-            {
-                var rating = new Rating(fuse, nameof(Fuse.RatedCurrent), place.Label, fuse.RatedCurrent?.Amperes);
-                if (policy.FuseContinuous is { } stated)
                 {
-                    rating.Multiply(Range.Exactly(stated), "continuous use", $"{Figures.Digits(stated)} continuous use", PolicySource(policy, nameof(DesignPolicy.FuseContinuous)), new DatumPlace(policy, nameof(DesignPolicy.FuseContinuous)));
-                }
-                else
-                {
-                    AddBasis(rating, fuse.RatingBasis, fuse);
-                }
+                    var rating = new Rating(fuse, nameof(Fuse.RatedCurrent), place.Label, fuse.RatedCurrent?.Amperes);
+                    if (policy.FuseContinuous is { } stated)
+                    {
+                        rating.Multiply(Range.Exactly(stated), "continuous use", $"{Figures.Digits(stated)} continuous use", PolicySource(policy, nameof(DesignPolicy.FuseContinuous)), new DatumPlace(policy, nameof(DesignPolicy.FuseContinuous)));
+                    }
+                    else
+                    {
+                        AddBasis(rating, fuse.RatingBasis, fuse);
+                    }
 
-                AddSite(rating, margins, air, Items(fuse.Derating), fuse.ReferenceAmbient, Items(fuse.AltitudeDerating), hasReference: true);
-                return Judged(rating, margins, nameof(DesignPolicy.FuseContinuous));
-            }
+                    AddSite(rating, margins, air, Items(fuse.Derating), fuse.ReferenceAmbient, Items(fuse.AltitudeDerating), hasReference: true);
+                    return Judged(rating, margins, nameof(DesignPolicy.FuseContinuous));
+                }
 
             case CircuitBreaker breaker:
-            {
-                var rating = new Rating(breaker, nameof(CircuitBreaker.RatedCurrent), place.Label, breaker.RatedCurrent?.Amperes);
-                var withoutBasis = breaker.RatingBasis is null && !IsUnknown(breaker, nameof(CircuitBreaker.RatingBasis));
-                if (withoutBasis)
                 {
-                    rating.Multiply(
-                        Range.Exactly(policy.BreakerContinuous), "continuous use", $"{Figures.Digits(policy.BreakerContinuous)} continuous use", PolicySource(policy, nameof(DesignPolicy.BreakerContinuous)),
-                        new DatumPlace(policy, nameof(DesignPolicy.BreakerContinuous)));
-                }
-                else
-                {
-                    AddBasis(rating, breaker.RatingBasis, breaker);
-                }
+                    var rating = new Rating(breaker, nameof(CircuitBreaker.RatedCurrent), place.Label, breaker.RatedCurrent?.Amperes);
+                    var withoutBasis = breaker.RatingBasis is null && !IsUnknown(breaker, nameof(CircuitBreaker.RatingBasis));
+                    if (withoutBasis)
+                    {
+                        rating.Multiply(
+                            Range.Exactly(policy.BreakerContinuous), "continuous use", $"{Figures.Digits(policy.BreakerContinuous)} continuous use", PolicySource(policy, nameof(DesignPolicy.BreakerContinuous)),
+                            new DatumPlace(policy, nameof(DesignPolicy.BreakerContinuous)));
+                    }
+                    else
+                    {
+                        AddBasis(rating, breaker.RatingBasis, breaker);
+                    }
 
-                AddSite(rating, margins, air, Items(breaker.Derating), breaker.ReferenceAmbient, Items(breaker.AltitudeDerating), hasReference: true);
-                return Judged(rating, margins, withoutBasis ? nameof(DesignPolicy.BreakerContinuous) : null);
-            }
+                    AddSite(rating, margins, air, Items(breaker.Derating), breaker.ReferenceAmbient, Items(breaker.AltitudeDerating), hasReference: true);
+                    return Judged(rating, margins, withoutBasis ? nameof(DesignPolicy.BreakerContinuous) : null);
+                }
 
             case ElectronicFuse electronic:
-            {
-                var rating = new Rating(electronic, nameof(ElectronicFuse.TripLevel), place.Label, electronic.TripLevel?.Min.Amperes);
-                rating.Multiply(Range.Exactly(policy.ElectronicTrip), "share of the lowest trip level", $"{Figures.Digits(policy.ElectronicTrip)} of its lowest trip level", PolicySource(policy, nameof(DesignPolicy.ElectronicTrip)), new DatumPlace(policy, nameof(DesignPolicy.ElectronicTrip)));
-                return Judged(rating, margins, nameof(DesignPolicy.ElectronicTrip));
-            }
+                {
+                    var rating = new Rating(electronic, nameof(ElectronicFuse.TripLevel), place.Label, electronic.TripLevel?.Min.Amperes);
+                    rating.Multiply(Range.Exactly(policy.ElectronicTrip), "share of the lowest trip level", $"{Figures.Digits(policy.ElectronicTrip)} of its lowest trip level", PolicySource(policy, nameof(DesignPolicy.ElectronicTrip)), new DatumPlace(policy, nameof(DesignPolicy.ElectronicTrip)));
+                    return Judged(rating, margins, nameof(DesignPolicy.ElectronicTrip));
+                }
 
             case Switch { RatedCurrent: { } rated }:
                 return Plain(place, nameof(Switch.RatedCurrent), rated, air);

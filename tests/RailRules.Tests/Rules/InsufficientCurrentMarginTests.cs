@@ -341,8 +341,12 @@ public sealed class InsufficientCurrentMarginTests
         var weir = new Fuse { RatedCurrent = 200.Amperes(), RatingBasis = RatingBasis.CarriesThreeQuarters, ColdResistance = 0.4.Milliohms() };
         var reed = new Fuse
         {
-            PartNumber = "Reed20", RatedCurrent = 20.Amperes(), RatingBasis = RatingBasis.CarriesThreeQuarters, ReferenceAmbient = 25.Celsius(),
-            Derating = [new(25.Celsius(), 1), new(55.Celsius(), hot), new(85.Celsius(), 0.7)], ColdResistance = 5.Milliohms(),
+            PartNumber = "Reed20",
+            RatedCurrent = 20.Amperes(),
+            RatingBasis = RatingBasis.CarriesThreeQuarters,
+            ReferenceAmbient = 25.Celsius(),
+            Derating = [new(25.Celsius(), 1), new(55.Celsius(), hot), new(85.Celsius(), 0.7)],
+            ColdResistance = 5.Milliohms(),
         };
         var bus = new Rail
         {

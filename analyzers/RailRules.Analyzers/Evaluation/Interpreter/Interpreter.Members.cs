@@ -101,7 +101,7 @@ internal sealed partial class Interpreter
             run.HasCause = true;
             if (syntax is null || !bodies.HasErrors(syntax))
             {
-            run.Add(new Problem(ProblemKind.NotComputable, Place(member, syntax), InternalReason + exception.GetType().Name + " " + exception.Message, "write the value itself, and report this as a fault of RailRules"));
+                run.Add(new Problem(ProblemKind.NotComputable, Place(member, syntax), InternalReason + exception.GetType().Name + " " + exception.Message, "write the value itself, and report this as a fault of RailRules"));
             }
 
             return Unknown.Value;
