@@ -87,7 +87,7 @@ public sealed partial class ContradictoryDatum
             {
                 if (!bounds.Contains(value))
                 {
-                    Found(which.Length == 0 ? datum : datum + " " + which, Figures.Text(value, unit), "its range, " + bounds.Text(unit), item.Places(datum));
+                    Found(which.Length == 0 ? datum : datum + " " + which, Figures.Text(value, unit), "its range, " + bounds.Text(unit), item.Places(datum), isAlone: true);
                     return;
                 }
             }
@@ -102,13 +102,13 @@ public sealed partial class ContradictoryDatum
             if (low.Item1.Length > 0)
             {
                 var (left, right) = Texts(low.Item2, high.Item2, unit);
-                Found($"{datum} {low.Item1}", left, $"{high.Item1} {right}", item.Places(datum));
+                Found($"{datum} {low.Item1}", left, $"{high.Item1} {right}", item.Places(datum), isAlone: true);
             }
         }
 
         /// <summary>A datum whose value cannot even be read in its unit.</summary>
         public void Unreadable(string datum, string unit, Bounds bounds) =>
-            Found(datum, "unlimited", "its range, " + bounds.Text(unit), item.Places(datum));
+            Found(datum, "unlimited", "its range, " + bounds.Text(unit), item.Places(datum), isAlone: true);
 
         public Named? Of(string datum, double? value) =>
             value is { } number && IsFinite(number) ? new Named(datum, number, new DatumPlace(item.Object, datum)) : null;
@@ -196,7 +196,7 @@ public sealed partial class ContradictoryDatum
         public void Derating(string datum, ImmutableArray<DeratingPoint> points, double? reference = null)
         {
             NeverRises(datum, points, (nameof(DeratingPoint.Ambient), "°C", point => point.Ambient.DegreesCelsius), (nameof(DeratingPoint.Factor), "", point => point.Factor));
-            if (reference is not { } ambient || points.IsDefaultOrEmpty || points.Any(point => point is null || !IsFinite(point.Factor)))
+            if (reference is not { } ambient || points.IsDefaultOrEmpty || points.Any(point => point is null || !Bounds.Factor.Contains(point.Factor)))
             {
                 return;
             }
@@ -248,7 +248,7 @@ public sealed partial class ContradictoryDatum
             yield return second.Place;
         }
 
-        private void Found(string datum, string value, string other, IEnumerable<DatumPlace> places) => walk.Found(item, datum, value, other, places);
+        private void Found(string datum, string value, string other, IEnumerable<DatumPlace> places, bool isAlone = false) => walk.Found(item, isAlone, datum, value, other, places);
     }
 
     /// <summary>A datum as numbers in the unit in which it is judged.</summary>

@@ -105,7 +105,8 @@ public sealed partial class ContradictoryDatum : Rule
         private readonly List<Item> roots = [];
         private readonly Stack<Item> work = new();
         private readonly HashSet<object> seen = new(Network.ByReference.Instance);
-        private readonly List<(object Root, string Prefix, Check Check)> found = [];
+        private readonly List<(Item Item, bool IsAlone, Check Check)> found = [];
+        private readonly HashSet<DatumPlace> alone = [];
 
         public bool FollowSources { get; } = followSources;
 
@@ -128,23 +129,35 @@ public sealed partial class ContradictoryDatum : Rule
                 }
             }
 
-            return [.. found.Select(entry => entry.Check)];
+            // A datum that is bad by itself is named once, not again for each that it is compared with.
+            return [.. found.Where(entry => entry.IsAlone || !entry.Check.Places.Any(alone.Contains)).Select(entry => entry.Check)];
         }
 
-        public void Found(Item item, string datum, string value, string other, IEnumerable<DatumPlace> places)
+        /// <param name="item">The object.</param>
+        /// <param name="isAlone">Whether the datum is bad by itself, whatever the others are.</param>
+        /// <param name="datum">The datum.</param>
+        /// <param name="value">What it says.</param>
+        /// <param name="other">What it contradicts.</param>
+        /// <param name="places">Where to look, the datum first.</param>
+        public void Found(Item item, bool isAlone, string datum, string value, string other, IEnumerable<DatumPlace> places)
         {
             var check = Finding(item.Label, item.Prefix + datum, value, other, item.Rail, places);
+            if (isAlone)
+            {
+                alone.Add(check.Places[0]);
+            }
+
             for (var index = 0; index < found.Count; index++)
             {
-                var (root, prefix, earlier) = found[index];
-                if (prefix == item.Prefix && earlier.Message == check.Message && AreCopies(root, item.Root))
+                var earlier = found[index];
+                if (earlier.Item.Prefix == item.Prefix && earlier.Check.Message == check.Message && AreCopies(earlier.Item.Root, item.Root))
                 {
-                    found[index] = (root, prefix, earlier with { Places = [.. earlier.Places, .. check.Places] });
+                    found[index] = (earlier.Item, earlier.IsAlone, earlier.Check with { Places = [.. earlier.Check.Places, .. check.Places] });
                     return;
                 }
             }
 
-            found.Add((item.Root, item.Prefix, check));
+            found.Add((item, isAlone, check));
         }
 
         private static bool AreCopies(object left, object right) => (left, right) switch

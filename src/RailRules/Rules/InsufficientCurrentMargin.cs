@@ -109,7 +109,7 @@ public sealed class InsufficientCurrentMargin : Rule
             source.Step(flow.AtHighVoltage ? "highest source voltage" : "lowest source voltage"),
             .. voltage > 0 && !atSource ? (IEnumerable<WorkingStep>)[new WorkingStep("voltage at the end of the rail", "drops solved over the whole network", "", new Figure(voltage, "V"), "operating point: upper solution, hot resistances, return included")] : [],
             .. steps,
-            SteadyStep(subject.Rail, weighing.Demand, voltage, network),
+            SteadyStep(subject.Rail, weighing.Demand, atSource ? double.NaN : voltage, network),
             .. rating.Working,
             new WorkingStep("may carry", "rating × factors", "", new Figure(weighing.Capacity, "A"), "product of the above"),
         ];

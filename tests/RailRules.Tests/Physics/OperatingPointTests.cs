@@ -102,7 +102,7 @@ public sealed class OperatingPointTests
         var upper = share < 1 ? volts * (1 + Math.Sqrt(1 - share)) / 2 : 0;
         var expected = upper >= least ? upper : volts - (ohms * power / least);
         var solution = Loop(volts, ohms, power, least);
-        return Math.Abs(share - 1) < 1e-6 || (expected <= 0 ? solution is null : solution is not null && Math.Abs(solution.Voltages[1] - expected) < 1e-6 * volts);
+        return Math.Abs(share - 1) < 1e-6 || Math.Abs(expected) < 1e-6 * volts || (expected <= 0 ? solution is null : solution is not null && Math.Abs(solution.Voltages[1] - expected) < 1e-6 * volts);
     });
 
     /// <summary>Kirchhoff: what enters a node leaves it; each load draws what its law says; random trees and meshes of feeds.</summary>

@@ -190,6 +190,15 @@ public sealed class ContradictoryDatumTests
     }
 
     [Fact]
+    public void A_datum_that_is_bad_by_itself_is_named_once()
+    {
+        var fuse = new Fuse { Name = "Reed20", MeltingIntegral = 600.AmpereSquaredSeconds(), ClearingIntegrals = [new() { Value = (-5).AmpereSquaredSeconds() }], Derating = [new(25.Celsius(), 1), new(60.Celsius(), 86)] };
+        Assert.Equal(
+            ["'Reed20': ClearingIntegrals[0].Value -5 A²s contradicts its range, 0 A²s and up", "'Reed20': Derating[1].Factor 86 contradicts its range, 0 to 2"],
+            ContradictoryDatum.Validate(fuse).Select(check => check.Message));
+    }
+
+    [Fact]
     public void A_datum_within_a_datum_is_shown_where_it_is_written_then_where_it_stands()
     {
         var rating = new InterruptingRating { Current = (-5).Amperes() };
