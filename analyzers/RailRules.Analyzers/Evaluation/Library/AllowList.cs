@@ -107,7 +107,7 @@ internal static partial class AllowList
         }
 
         // Text of quantities is slow at first use and depends on culture; metadata of units is none of a board's business.
-        return method.Name is "ToString" or "Parse" or "TryParse" or "ParseUnit" or "TryParseUnit" or "GetAbbreviation" or "GetTypeCode" or "RegisterDefaultConversions" or "MapGeneratedLocalizations"
+        return method.Name.Contains("Parse") || method.Name is "ToString" or "GetAbbreviation" or "GetTypeCode" or "RegisterDefaultConversions" or "MapGeneratedLocalizations"
             || method.Name is "get_Info" or "get_DefaultConversionFunctions" or "get_Units" or "get_Dimensions" or "get_BaseDimensions" or "get_QuantityInfo"
             ? null
             : Allowed.Constant;

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Reflection;
 using Microsoft.CodeAnalysis;
 
@@ -34,6 +35,9 @@ internal sealed class LibraryMember
 internal sealed class LibraryMembers(TypeMap types)
 {
     private const BindingFlags Everything = BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
+
+    /// <summary>Public members by type and name, for all sessions: reflection gives them by the thousand.</summary>
+    private static readonly ConcurrentDictionary<Type, Dictionary<string, List<MethodBase>>> Members = new();
 
     private readonly Dictionary<IMethodSymbol, LibraryMember> methods = new(SymbolEqualityComparer.Default);
     private readonly Dictionary<IFieldSymbol, FieldInfo?> fields = new(SymbolEqualityComparer.Default);
@@ -165,9 +169,14 @@ internal sealed class LibraryMembers(TypeMap types)
     {
         var constructor = asked.MethodKind is MethodKind.Constructor;
         MethodBase? loose = null;
-        foreach (var candidate in constructor ? (IEnumerable<MethodBase>)definition.GetConstructors() : definition.GetMethods(Everything))
+        if (!Members.GetOrAdd(definition, static type => ByName(type)).TryGetValue(constructor ? ".ctor" : asked.MetadataName, out var candidates))
         {
-            if ((!constructor && candidate.Name != asked.MetadataName) || candidate.IsStatic != asked.IsStatic)
+            return null;
+        }
+
+        foreach (var candidate in candidates)
+        {
+            if (candidate.IsStatic != asked.IsStatic)
             {
                 continue;
             }
@@ -222,6 +231,22 @@ internal sealed class LibraryMembers(TypeMap types)
         }
 
         return loose;
+    }
+
+    private static Dictionary<string, List<MethodBase>> ByName(Type type)
+    {
+        var byName = new Dictionary<string, List<MethodBase>>(StringComparer.Ordinal) { [".ctor"] = [.. type.GetConstructors()] };
+        foreach (var method in type.GetMethods(Everything))
+        {
+            if (!byName.TryGetValue(method.Name, out var same))
+            {
+                byName[method.Name] = same = [];
+            }
+
+            same.Add(method);
+        }
+
+        return byName;
     }
 
     /// <summary>Whether a parameter's type in metadata is the given type; an array stands for a span.</summary>

@@ -49,8 +49,11 @@ internal sealed class TypeMap(Compilation compilation)
             return MetadataName(containing) + "+" + type.MetadataName;
         }
 
-        return type.ContainingNamespace is { IsGlobalNamespace: false } space ? space.ToDisplayString() + "." + type.MetadataName : type.MetadataName;
+        return type.ContainingNamespace is { IsGlobalNamespace: false } space ? FullName(space) + "." + type.MetadataName : type.MetadataName;
     }
+
+    private static string FullName(INamespaceSymbol space) =>
+        space.ContainingNamespace is { IsGlobalNamespace: false } outer ? FullName(outer) + "." + space.Name : space.Name;
 
     private Type? Make(ITypeSymbol type)
     {
