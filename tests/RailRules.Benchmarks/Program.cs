@@ -9,16 +9,16 @@ using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.NoEmit;
 using RailRules.Benchmarks;
 
-// build-pairs          dotnet build with and without the package, in alternating pairs
-// shares               the compiler's binding and our own share, cold (each in a process of its own, by 'cold RAILS') and warm
+// build-pairs [PAIRS]  dotnet build with and without the package, in alternating pairs
+// shares [MOST RAILS]  the compiler's binding and our own share, cold (each in a process of its own, by 'cold RAILS') and warm
 // anything else        BenchmarkDotNet's own arguments, e.g. --filter *
 switch (args)
 {
     case ["build-pairs", .. var rest]:
         BuildPairs.Run(rest is [var pairs] ? int.Parse(pairs) : 11);
         return 0;
-    case ["shares"]:
-        Shares.Run();
+    case ["shares", .. var rest]:
+        Shares.Run(rest is [var most] ? int.Parse(most) : int.MaxValue);
         return 0;
     case ["cold", var rails]:
         Shares.Cold(int.Parse(rails));
