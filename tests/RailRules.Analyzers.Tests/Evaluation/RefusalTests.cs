@@ -117,6 +117,27 @@ public class RefusalTests
     }
 
     [Fact]
+    public void Whether_objects_with_unknown_data_are_equal_is_unknown()
+    {
+        var harness = DifferentialHarness.Interpret(DifferentialHarness.Compile(
+            """
+            public static class P
+            {
+                static double Clock() => DateTime.Now.Second;
+                static readonly Fuse F = new() { RatedCurrent = Clock().Amperes() }, G = new() { RatedCurrent = (Clock() + 1).Amperes() }, H = new() { RatedCurrent = 5.Amperes() };
+                public static readonly bool A = F == G;
+                public static readonly int B = new[] { F, G }.Distinct().Count();
+                public static readonly bool C = new[] { F, H }.Contains(H);
+                public static readonly bool D = new ParallelGroup { Branches = [[F]] } == new ParallelGroup { Branches = [[G]] };
+                public static readonly bool E = H == H with { PartNumber = "x" };
+            }
+            """));
+        Assert.All(new[] { "A", "B", "C", "D" }, name => Assert.True(harness.Results[name].IsUnknown, name));
+        Assert.All(new[] { "A", "B", "C", "D" }, name => Assert.Empty(harness.Results[name].Problems));
+        Assert.Equal(false, harness.Results["E"].Value);
+    }
+
+    [Fact]
     public void Values_of_other_assemblies_are_foreign()
     {
         var library = DifferentialHarness.Compile("public static class Q { public static readonly int X = 5; public static int Y => 6; public static int Z() => 7; public const int K = 8; }");

@@ -81,7 +81,7 @@ internal sealed partial class Interpreter
     /// <summary>What a static member of an interface is on the type that stands for the type parameter.</summary>
     private IMethodSymbol? Constrained(ITypeSymbol? constrained, IMethodSymbol method, Frame frame) =>
         constrained is not null && Resolve(constrained, frame) is INamedTypeSymbol type && types.IsSource(type)
-            ? type.FindImplementationForInterfaceMember(method) as IMethodSymbol
+            ? type.FindImplementationForInterfaceMember(method.ConstructedFrom) is IMethodSymbol found ? found.IsGenericMethod ? found.Construct([.. method.TypeArguments]) : found : null
             : null;
 
     /// <summary>Calls a method with evaluated arguments; receivers of structs and by-reference arguments are locations.</summary>
@@ -228,14 +228,14 @@ internal sealed partial class Interpreter
     {
         if (method.ContainingType.TypeKind == TypeKind.Interface)
         {
-            if (type.FindImplementationForInterfaceMember(method) is not IMethodSymbol implementation)
+            if (type.FindImplementationForInterfaceMember(method.ConstructedFrom) is not IMethodSymbol implementation)
             {
                 return null;
             }
 
             return implementation.ContainingType.TypeKind == TypeKind.Interface || !(implementation.IsVirtual || implementation.IsAbstract || implementation.IsOverride)
                 ? implementation.IsGenericMethod ? implementation.Construct([.. method.TypeArguments]) : implementation
-                : FindOverride(type, implementation) ?? implementation;
+                : FindOverride(type, implementation.IsGenericMethod ? implementation.Construct([.. method.TypeArguments]) : implementation) ?? implementation;
         }
 
         for (var at = type; at is not null; at = at.BaseType)
@@ -293,6 +293,12 @@ internal sealed partial class Interpreter
         if (member.Rule.Cost == Cost.Linear)
         {
             Charge(Size(self) + Sizes(arguments), at, frame);
+        }
+
+        if (Provenance.AnyUnknown && Compares(target) && (HoldsUnknown(self, []) || Array.Exists(arguments, argument => HoldsUnknown(argument, []))))
+        {
+            run.HasCause = true; // told where the datum is
+            return member.Rule.Mutates ? throw new RefusedSignal() : Unknown.Value;
         }
 
         if (Special(method, target, self, arguments, at, frame) is { } special)

@@ -134,7 +134,7 @@ internal sealed partial class Interpreter
             case "ToString":
                 return new Box(Text(self, null, at, frame));
             case "Equals":
-                return new Box(Equals(self, arguments[0]));
+                return new Box(InLibrary(() => Equals(self, arguments[0]), at, frame));
             default:
                 return null;
         }

@@ -19,7 +19,7 @@ internal sealed partial class Interpreter
 
         if (method.IsStatic && arguments.Length == 2 && method.Name is "op_Equality" or "op_Inequality")
         {
-            return HasUnknown(arguments) ? Unknown.Value : ValuesEqual(arguments[0], arguments[1]) == (method.Name == "op_Equality");
+            return HasUnknown(arguments) ? Unknown.Value : InLibrary(() => ValuesEqual(arguments[0], arguments[1]), at, frame) == (method.Name == "op_Equality");
         }
 
         if ((self is Storage location ? location.Get() : self) is { } value && (method.IsImplicitlyDeclared || value is UserEnum))
@@ -87,7 +87,7 @@ internal sealed partial class Interpreter
             case "ToString":
                 return self is UserEnum ? Text(self, arguments.Length > 0 ? arguments[0] as string : null, at, frame) : ObjectText((UserObject)self, at, frame);
             case "Equals" when arguments.Length == 1:
-                return self is UserEnum left ? left.Equals(arguments[0]) : ValuesEqual(self, arguments[0]);
+                return self is UserEnum left ? left.Equals(arguments[0]) : InLibrary(() => ValuesEqual(self, arguments[0]), at, frame);
             case "CompareTo" when self is UserEnum ordered:
                 return ordered.CompareTo(arguments[0]);
             case "HasFlag" when self is UserEnum flags && arguments[0] is UserEnum flag:

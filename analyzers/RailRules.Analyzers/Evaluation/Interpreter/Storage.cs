@@ -140,7 +140,8 @@ internal sealed partial class Interpreter
     {
         if (field.Field.IsStatic)
         {
-            return new Place(() => FieldReference(field, frame), _ => RefuseStaticWrite(field, frame));
+            // A read-only one is only ever copied.
+            return field.Field.IsReadOnly ? new Holder(FieldReference(field, frame)) : new Place(() => FieldReference(field, frame), _ => RefuseStaticWrite(field, frame));
         }
 
         if (field.Instance is not { } instance)
