@@ -119,6 +119,11 @@ public sealed partial class Network
             yield return "of the many feed states, each feed alone and some combinations were tried, not all";
         }
 
+        if (rail.Return is { } back && Sharers(back).Count > 1)
+        {
+            yield return $"the drop in the return that rail '{Label(rail)}' shares is worked out with this rail's current alone";
+        }
+
         foreach (var place in Parts(rail))
         {
             if (place.Part is Fuse { VoltageDrop: null, ColdResistance: not null })

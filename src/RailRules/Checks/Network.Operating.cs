@@ -21,12 +21,63 @@ public sealed partial class Network
     private OperatingResult? steady;
     private OperatingResult? peaks;
     private int[]? componentOf;
+    private Dictionary<object, List<(Rail Rail, int Supplier)>>? sharers;
 
     /// <summary>Steady current (A) in a rail's own path: r.m.s., the largest over corners and feed states.</summary>
     internal Flow CurrentOf(Rail rail, bool peak = false) => Operating(peak).Rails[indexOf[rail]];
 
     /// <summary>Steady current (A) at a part in its place.</summary>
     internal Flow CurrentOf(PartPlace place, bool peak = false)
+    {
+        if (place.InReturn && Sharers(place.Feed is null ? place.Rail.Return! : place.Feed.Return!) is { Count: > 1 } sharers)
+        {
+            // A return that several rails share carries the sum of their currents.
+            return sharers.Select(one => CurrentOfOwn(place with { Rail = one.Rail, Supplier = one.Supplier }, peak)).Aggregate((a, b) => a with
+            {
+                Low = a.Low + b.Low,
+                High = a.High + b.High,
+                Reason = a.Reason == FlowReason.Solved ? b.Reason : a.Reason,
+                Gaps = a.Gaps.AddRange(b.Gaps),
+            });
+        }
+
+        return CurrentOfOwn(place, peak);
+    }
+
+    /// <summary>The rails (and feeds) that have one return, by the same object.</summary>
+    private List<(Rail Rail, int Supplier)> Sharers(Return back)
+    {
+        if (sharers is null)
+        {
+            sharers = new Dictionary<object, List<(Rail, int)>>(ByReference.Instance);
+            foreach (var rail in Rails)
+            {
+                Add(rail.Return, rail, -1);
+                var all = Suppliers(rail);
+                for (var k = 0; k < all.Length; k++)
+                {
+                    Add(all[k].Feed?.Return, rail, k);
+                }
+            }
+        }
+
+        return sharers.TryGetValue(back, out var found) ? found : [];
+
+        void Add(Return? one, Rail rail, int supplier)
+        {
+            if (one is not null && Items(one.Elements).Length > 0)
+            {
+                if (!sharers.TryGetValue(one, out var list))
+                {
+                    sharers.Add(one, list = []);
+                }
+
+                list.Add((rail, supplier));
+            }
+        }
+    }
+
+    private Flow CurrentOfOwn(PartPlace place, bool peak)
     {
         var result = Operating(peak);
         var index = indexOf[place.Rail];

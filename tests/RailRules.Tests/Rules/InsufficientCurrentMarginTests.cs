@@ -182,6 +182,17 @@ public sealed class InsufficientCurrentMarginTests
         Assert.Equal(nameof(Rail.Return), checks.Of(back).Places[0].Datum);
     }
 
+    /// <summary>A return that two rails share carries the sum of their currents (R-17 of the rulebook).</summary>
+    [Fact]
+    public void A_shared_return_carries_the_sum()
+    {
+        var back = Return.Of(new CircuitBreaker { RatedCurrent = 20.Amperes(), ReferenceAmbient = 25.Celsius(), Resistance = 1.Milliohms() });
+        Rail Branch(double amperes) => new() { From = new Supply { Voltage = 48.Volts(), ContinuousCurrent = 50.Amperes() }, Return = back, Loads = [new() { Current = amperes.Amperes() }], Surroundings = Apply.Bench };
+        var checks = Apply.Rule<InsufficientCurrentMargin>(Branch(9), Branch(8)).Where(check => check.Part is CircuitBreaker).ToList();
+        Assert.All(checks, check => Assert.Equal((Verdict.Fails, 17.0), (check.Verdict, Math.Round(check.Demand!.Value.Value, 9))));
+        Assert.Contains(checks[0].Assumptions, text => text.Contains("shares"));
+    }
+
     [Fact]
     public void Resettable_fuses_and_conductors_are_judged_elsewhere() => Assert.All(
         Apply.Rule<InsufficientCurrentMargin>(Apply.Carrying(5, new ResettableFuse { HoldCurrent = 1.Amperes() }), Apply.Carrying(5, new Wire { Ampacity = 1.Amperes() })),
