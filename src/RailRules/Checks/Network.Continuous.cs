@@ -84,7 +84,7 @@ public sealed partial class Network
         }
 
         var air = AirAt(rail, connector.Surroundings, connector);
-        var points = Items(connector.Derating).Where(point => point is not null).Select(point => (point.Ambient.DegreesCelsius, point.Factor)).ToArray();
+        var points = Items(connector.Derating).Where(point => point is not null).Select(point => (point.Ambient.DegreesCelsius, point.Factor)).OrderBy(point => point.DegreesCelsius).ToArray();
         var factor = Range.Exactly(1);
         if (points.Length > 0)
         {

@@ -18,64 +18,62 @@ public sealed partial class Network
     internal Rating? RatingOf(PartPlace place)
     {
         var margins = PolicyAt(place.Rail, place.Part.Policy, place.Part);
-        var policy = margins.Policy;
         var air = AirAt(place.Rail, place.Part.Surroundings, place.Part);
-        switch (place.Part)
+        return place.Part switch
         {
-            case Fuse fuse:
-                {
-                    var rating = new Rating(fuse, nameof(Fuse.RatedCurrent), place.Label, fuse.RatedCurrent?.Amperes);
-                    if (policy.FuseContinuous is { } stated)
-                    {
-                        rating.Multiply(Range.Exactly(stated), "continuous use", $"{Figures.Digits(stated)} continuous use", PolicySource(policy, nameof(DesignPolicy.FuseContinuous)), new DatumPlace(policy, nameof(DesignPolicy.FuseContinuous)));
-                    }
-                    else
-                    {
-                        AddBasis(rating, fuse.RatingBasis, fuse);
-                    }
-
-                    AddSite(rating, margins, air, Items(fuse.Derating), fuse.ReferenceAmbient, Items(fuse.AltitudeDerating), hasReference: true);
-                    return Judged(rating, margins, nameof(DesignPolicy.FuseContinuous));
-                }
-
-            case CircuitBreaker breaker:
-                {
-                    var rating = new Rating(breaker, nameof(CircuitBreaker.RatedCurrent), place.Label, breaker.RatedCurrent?.Amperes);
-                    var withoutBasis = breaker.RatingBasis is null && !IsUnknown(breaker, nameof(CircuitBreaker.RatingBasis));
-                    if (withoutBasis)
-                    {
-                        rating.Multiply(
-                            Range.Exactly(policy.BreakerContinuous), "continuous use", $"{Figures.Digits(policy.BreakerContinuous)} continuous use", PolicySource(policy, nameof(DesignPolicy.BreakerContinuous)),
-                            new DatumPlace(policy, nameof(DesignPolicy.BreakerContinuous)));
-                    }
-                    else
-                    {
-                        AddBasis(rating, breaker.RatingBasis, breaker);
-                    }
-
-                    AddSite(rating, margins, air, Items(breaker.Derating), breaker.ReferenceAmbient, Items(breaker.AltitudeDerating), hasReference: true);
-                    return Judged(rating, margins, withoutBasis ? nameof(DesignPolicy.BreakerContinuous) : null);
-                }
-
-            case ElectronicFuse electronic:
-                {
-                    var rating = new Rating(electronic, nameof(ElectronicFuse.TripLevel), place.Label, electronic.TripLevel?.Min.Amperes);
-                    rating.Multiply(Range.Exactly(policy.ElectronicTrip), "share of the lowest trip level", $"{Figures.Digits(policy.ElectronicTrip)} of its lowest trip level", PolicySource(policy, nameof(DesignPolicy.ElectronicTrip)), new DatumPlace(policy, nameof(DesignPolicy.ElectronicTrip)));
-                    return Judged(rating, margins, nameof(DesignPolicy.ElectronicTrip));
-                }
-
-            case Switch { RatedCurrent: { } rated }:
-                return Plain(place, nameof(Switch.RatedCurrent), rated, air);
-            case BlockingDiode { RatedCurrent: { } rated }:
-                return Plain(place, nameof(BlockingDiode.RatedCurrent), rated, air);
-            case FuseHolder { RatedCurrent: { } rated }:
-                return Plain(place, nameof(FuseHolder.RatedCurrent), rated, air);
-            case Inductor { RatedCurrent: { } rated }:
-                return Plain(place, nameof(Inductor.RatedCurrent), rated, air);
-            default:
-                return null;
-        }
+            Fuse fuse => RatingOf(fuse, place.Label, margins, air),
+            CircuitBreaker breaker => RatingOf(breaker, place.Label, margins, air),
+            ElectronicFuse electronic => RatingOf(electronic, place.Label, margins),
+            Switch { RatedCurrent: { } rated } => Plain(place, nameof(Switch.RatedCurrent), rated, air),
+            BlockingDiode { RatedCurrent: { } rated } => Plain(place, nameof(BlockingDiode.RatedCurrent), rated, air),
+            FuseHolder { RatedCurrent: { } rated } => Plain(place, nameof(FuseHolder.RatedCurrent), rated, air),
+            Inductor { RatedCurrent: { } rated } => Plain(place, nameof(Inductor.RatedCurrent), rated, air),
+            _ => null,
+        };
     }
+
+    private Rating RatingOf(Fuse fuse, string label, Margins margins, Air air)
+    {
+        var rating = new Rating(fuse, nameof(Fuse.RatedCurrent), label, fuse.RatedCurrent?.Amperes);
+        if (margins.Policy.FuseContinuous is { } stated)
+        {
+            MultiplyByPolicy(rating, margins.Policy, nameof(DesignPolicy.FuseContinuous), stated, "continuous use");
+        }
+        else
+        {
+            AddBasis(rating, fuse.RatingBasis, fuse);
+        }
+
+        AddSite(rating, margins, air, Items(fuse.Derating), fuse.ReferenceAmbient, Items(fuse.AltitudeDerating), hasReference: true);
+        return Judged(rating, margins, nameof(DesignPolicy.FuseContinuous));
+    }
+
+    private Rating RatingOf(CircuitBreaker breaker, string label, Margins margins, Air air)
+    {
+        var rating = new Rating(breaker, nameof(CircuitBreaker.RatedCurrent), label, breaker.RatedCurrent?.Amperes);
+        var withoutBasis = breaker.RatingBasis is null && !IsUnknown(breaker, nameof(CircuitBreaker.RatingBasis));
+        if (withoutBasis)
+        {
+            MultiplyByPolicy(rating, margins.Policy, nameof(DesignPolicy.BreakerContinuous), margins.Policy.BreakerContinuous, "continuous use");
+        }
+        else
+        {
+            AddBasis(rating, breaker.RatingBasis, breaker);
+        }
+
+        AddSite(rating, margins, air, Items(breaker.Derating), breaker.ReferenceAmbient, Items(breaker.AltitudeDerating), hasReference: true);
+        return Judged(rating, margins, withoutBasis ? nameof(DesignPolicy.BreakerContinuous) : null);
+    }
+
+    private Rating RatingOf(ElectronicFuse electronic, string label, Margins margins)
+    {
+        var rating = new Rating(electronic, nameof(ElectronicFuse.TripLevel), label, electronic.TripLevel?.Min.Amperes);
+        MultiplyByPolicy(rating, margins.Policy, nameof(DesignPolicy.ElectronicTrip), margins.Policy.ElectronicTrip, "of its lowest trip level");
+        return Judged(rating, margins, nameof(DesignPolicy.ElectronicTrip));
+    }
+
+    private static void MultiplyByPolicy(Rating rating, DesignPolicy policy, string datum, double share, string words) =>
+        rating.Multiply(Range.Exactly(share), words, $"{Figures.Digits(share)} {words}", PolicySource(policy, datum), new DatumPlace(policy, datum));
 
     /// <summary>What a supply, converter or battery may give; null for a battery that does not say.</summary>
     internal Rating? RatingOf(Source source, Rail rail)

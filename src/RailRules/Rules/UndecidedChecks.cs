@@ -30,8 +30,11 @@ public sealed class UndecidedChecks : Rule
 
             // RAIL0202 has named the missing derating of a part already; RAIL0201 waits for the same.
             undecided.RemoveAll(check => check.Rule == "RAIL0201" && named.Contains(PartOf(check)));
+
             // What was written and could not be worked out is a finding of its own, at the place where it is written.
-            var waiting = undecided.RemoveAll(check => check.Missing.Any(datum => datum.Place.Datum is { } name && network.IsUnknown(datum.Place.Owner, name)));
+            bool Waits(Check check) => check.Missing.Any(datum => datum.Place.Datum is { } name && network.IsUnknown(datum.Place.Owner, name));
+            var waiting = undecided.Where(Waits).ToList();
+            undecided.RemoveAll(Waits);
             if (all.Count > 0)
             {
                 yield return Summary(rail, all.Count, undecided, waiting);
@@ -41,9 +44,10 @@ public sealed class UndecidedChecks : Rule
 
     private static (DatumPlace Place, object? Part) PartOf(Check check) => (check.Places.FirstOrDefault(), check.Part);
 
-    private Check Summary(Rail rail, int count, List<Check> undecided, int waiting)
+    private Check Summary(Rail rail, int count, List<Check> undecided, List<Check> waits)
     {
         var label = Network.Label(rail);
+        var waiting = waits.Count;
         var missing = new List<(MissingDatum Datum, SortedSet<string> Rules)>();
         var at = new Dictionary<DatumPlace, int>();
         foreach (var check in undecided)
@@ -74,7 +78,7 @@ public sealed class UndecidedChecks : Rule
             Capacity = new Figure(count - undecided.Count - waiting, ""),
             Corner = "data missing at both ends of their bounds",
             Basis = Description.Basis,
-            Missing = [.. missing.Select(one => one.Datum)],
+            Missing = undecided.Count > 0 ? [.. missing.Select(one => one.Datum)] : Subject.Distinct(waits.SelectMany(check => check.Missing)),
             Places = [new DatumPlace(rail), .. missing.Select(one => one.Datum.Place)],
         };
     }
