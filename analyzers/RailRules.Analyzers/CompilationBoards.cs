@@ -27,7 +27,7 @@ internal sealed class CompilationBoards
     /// <summary>The findings shown inside a type, in the order of their places.</summary>
     public ImmutableArray<Finding> FindingsOf(INamedTypeSymbol type, CancellationToken cancellation)
     {
-        if (type.IsImplicitlyDeclared || type.DeclaringSyntaxReferences.IsEmpty)
+        if (type.IsImplicitlyDeclared || type.DeclaringSyntaxReferences.IsEmpty || Generation.GeneratedTables.IsTable(type))
         {
             return [];
         }

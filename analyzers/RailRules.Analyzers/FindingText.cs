@@ -15,6 +15,7 @@ internal static class FindingText
         ProblemKind.Throws => FoundationRules.Throws,
         ProblemKind.NotInitialised => FoundationRules.NotInitialised,
         ProblemKind.ForeignValue => FoundationRules.ForeignValue,
+        ProblemKind.UnreadTable => FoundationRules.UnreadTable,
         _ => FoundationRules.NotComputable,
     };
 
@@ -29,6 +30,7 @@ internal static class FindingText
             ProblemKind.Budget => $"evaluating '{problem.Origin.Member.Name}' stopped: {problem.Reason}{remedy}; {waiting}",
             ProblemKind.Throws => $"'{expression}': {problem.Reason}{remedy}; {waiting}",
             ProblemKind.NotInitialised => $"{problem.Reason}{remedy}; {waiting}",
+            ProblemKind.UnreadTable => $"'{expression}': {problem.Reason}; {waiting}",
             _ => $"'{expression}' is not known here: {problem.Reason}{remedy}; {waiting}",
         };
     }

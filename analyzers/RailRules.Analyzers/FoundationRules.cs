@@ -15,6 +15,10 @@ internal static class FoundationRules
         "RAIL0002", "Evaluation stopped at its budget", RuleSeverity.Error,
         "Evaluating a board took more steps, depth or elements than the budget allows; all its checks are undecided.");
 
+    public static readonly RuleDescription UnreadTable = new(
+        "RAIL0006", "A parts-table line that cannot be read", RuleSeverity.Error,
+        "A cell, a header or a whole line of a parts table cannot be read; the datum is unknown, and every check that depends on it is undecided.");
+
     public static readonly RuleDescription UnreachedRail = new(
         "RAIL0009", "A rail that no board reaches", RuleSeverity.Warning,
         "A rail is declared outside every [Board] class and no board leads to it, so it is not checked.");
@@ -41,5 +45,5 @@ internal static class FoundationRules
         "The build has boards, and its compiler is too old to check them or analysis is switched off.");
 
     public static readonly IReadOnlyList<RuleDescription> All =
-        [NotComputable, BudgetExceeded, UnreachedRail, Throws, NotInitialised, BadForm, ForeignValue, Unchecked];
+        [NotComputable, BudgetExceeded, UnreadTable, UnreachedRail, Throws, NotInitialised, BadForm, ForeignValue, Unchecked];
 }

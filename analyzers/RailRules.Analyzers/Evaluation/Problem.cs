@@ -24,4 +24,7 @@ internal enum ProblemKind
 
     /// <summary>A value of another assembly (RAIL0013).</summary>
     ForeignValue,
+
+    /// <summary>A part of a table whose line cannot be read, or not whole (RAIL0006).</summary>
+    UnreadTable,
 }

@@ -43,7 +43,7 @@ internal sealed partial class Interpreter
             }
 
             var arguments = Arguments(operation.Arguments, method, frame);
-            return Call(method, null, arguments, operation, frame);
+            return TablePart(method, arguments, operation, frame) ?? Call(method, null, arguments, operation, frame);
         }
 
         if (operation.Instance is not { } instance)

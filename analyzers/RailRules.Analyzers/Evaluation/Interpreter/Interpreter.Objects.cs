@@ -345,6 +345,11 @@ internal sealed partial class Interpreter
                 : Refuse(at, frame, "a static member of a type parameter is not evaluated", "call the type's own member");
         }
 
+        if (TablePart(property, at, frame) is { } part)
+        {
+            return part;
+        }
+
         if (types.Kind(property.ContainingAssembly) != AssemblyKind.Source)
         {
             return ForeignStatic(property, at, frame);
