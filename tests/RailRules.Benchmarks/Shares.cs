@@ -12,8 +12,8 @@ internal static class Shares
     public static void Run(int most)
     {
         Console.WriteLine("Least wall / median wall / mean processor time, ms.");
-        Console.WriteLine("| rails | | bind | own share | own share a rail |");
-        Console.WriteLine("|---|---|---|---|---|");
+        Console.WriteLine("| rails | | bind | own share | the rules alone, in the compiled program | own share a rail |");
+        Console.WriteLine("|---|---|---|---|---|---|");
         foreach (var rails in Sizes.Where(size => size <= most))
         {
             // Ours runs again and again on a compilation that is bound, each time from nothing; the first half warms up.
@@ -28,13 +28,15 @@ internal static class Shares
 
             var repeats = rails switch { 10 => 400, 100 => 100, 1000 => 20, _ => 6 };
             var owns = Enumerable.Range(0, repeats).Select(_ => Measure.Of(() => AnalysisBenchmarks.Analyze(bound))).Skip(repeats / 2).ToList();
-            Row(rails, "warm", [.. binds.Skip(binds.Count / 2)], owns);
+            var made = GeneratedBoard.Run(ProgramBenchmarks.Load(rails));
+            var rules = Enumerable.Range(0, repeats).Select(_ => Measure.Of(() => Engine.Check(made))).Skip(repeats / 2).ToList();
+            Row(rails, "warm", [.. binds.Skip(binds.Count / 2)], owns, rules);
         }
 
         foreach (var rails in Sizes.Where(size => size <= most))
         {
             var runs = Enumerable.Range(0, rails > 1000 ? 3 : 5).Select(_ => Child(rails)).ToList();
-            Row(rails, "cold", [.. runs.Select(run => run.Bind)], [.. runs.Select(run => run.Own)]);
+            Row(rails, "cold", [.. runs.Select(run => run.Bind)], [.. runs.Select(run => run.Own)], null);
         }
     }
 
@@ -67,11 +69,11 @@ internal static class Shares
         return (new(numbers[0], numbers[1]), new(numbers[2], numbers[3]));
     }
 
-    private static void Row(int rails, string kind, List<Measure> binds, List<Measure> owns)
+    private static void Row(int rails, string kind, List<Measure> binds, List<Measure> owns, List<Measure>? rules)
     {
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"| {rails} | {kind} | {Texts(binds)} | {Texts(owns)} | {owns.Min(run => run.Wall) / rails:0.000} / {Measure.Median(owns.Select(run => run.Wall)) / rails:0.000} / {owns.Average(run => run.Processor) / rails:0.000} |"));
+            $"| {rails} | {kind} | {Texts(binds)} | {Texts(owns)} | {(rules is null ? "" : Texts(rules))} | {owns.Min(run => run.Wall) / rails:0.000} / {Measure.Median(owns.Select(run => run.Wall)) / rails:0.000} / {owns.Average(run => run.Processor) / rails:0.000} |"));
 
         static string Texts(List<Measure> runs) => string.Create(
             CultureInfo.InvariantCulture,
