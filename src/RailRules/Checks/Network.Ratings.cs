@@ -75,7 +75,7 @@ public sealed partial class Network
     private static void MultiplyByPolicy(Rating rating, DesignPolicy policy, string datum, double share, string words) =>
         rating.Multiply(Range.Exactly(share), words, $"{Figures.Digits(share)} {words}", PolicySource(policy, datum), new DatumPlace(policy, datum));
 
-    /// <summary>What a supply, converter or battery may give; null for a battery that does not say.</summary>
+    /// <summary>What a supply, converter or battery may give; null where it does not say.</summary>
     internal Rating? RatingOf(Source source, Rail rail)
     {
         var label = Label(source);
@@ -100,7 +100,13 @@ public sealed partial class Network
             _ => null,
         };
         var levelUnknown = IsUnknown(source, nameof(Supply.CurrentLimit)) || (limit is not null && IsUnknown(limit, nameof(CurrentLimit.Level)));
-        if (continuous is null && level is { } only && !IsUnknown(source, nameof(Supply.ContinuousCurrent)))
+        var hidden = levelUnknown || IsUnknown(source, nameof(Supply.ContinuousCurrent));
+        if (continuous is null && level is null && !hidden)
+        {
+            return null; // Of rated current and limit those stated are compared; a source that states neither is judged by what it feeds.
+        }
+
+        if (continuous is null && level is { } only && !hidden)
         {
             return new Rating(limit!, nameof(CurrentLimit.Level), label, only);
         }

@@ -114,10 +114,19 @@ public sealed class InsufficientCurrentMarginTests
     }
 
     [Fact]
-    public void A_supply_that_states_nothing_is_undecided()
+    public void A_supply_that_states_neither_current_nor_limit_is_not_judged()
     {
         var plant = new Supply { Voltage = 48.Volts() };
-        var check = Apply.Rule<InsufficientCurrentMargin>(new Rail { From = plant, Loads = [new() { Current = 1.Amperes() }], Surroundings = Apply.Bench }).Of(plant);
+        var rail = new Rail { From = plant, Loads = [new() { Current = 1.Amperes() }], Surroundings = Apply.Bench };
+        Assert.DoesNotContain(Engine.Check([rail]), check => check.Rule == "RAIL0201");
+    }
+
+    [Fact]
+    public void A_supply_whose_current_could_not_be_worked_out_is_undecided()
+    {
+        var plant = new Supply { Voltage = 48.Volts() };
+        var rail = new Rail { From = plant, Loads = [new() { Current = 1.Amperes() }], Surroundings = Apply.Bench };
+        var check = Assert.Single(Engine.Check([rail], (owner, datum) => ReferenceEquals(owner, plant) && datum == nameof(Supply.ContinuousCurrent)), check => check.Rule == "RAIL0201");
         Assert.Equal(Verdict.Undecided, check.Verdict);
         Assert.Equal([nameof(Supply.ContinuousCurrent)], check.Names());
         Assert.Null(check.Margin);
