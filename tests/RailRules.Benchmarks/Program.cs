@@ -11,6 +11,7 @@ using RailRules.Benchmarks;
 
 // build-pairs [PAIRS]  dotnet build with and without the package, in alternating pairs
 // shares [MOST RAILS]  the compiler's binding and our own share, cold (each in a process of its own, by 'cold RAILS') and warm
+// parts PARTS          a parts table, each step once in this process
 // anything else        BenchmarkDotNet's own arguments, e.g. --filter *
 switch (args)
 {
@@ -22,6 +23,9 @@ switch (args)
         return 0;
     case ["cold", var rails]:
         Shares.Cold(int.Parse(rails));
+        return 0;
+    case ["parts", var parts]:
+        PartsTableBenchmarks.Once(int.Parse(parts));
         return 0;
     default:
         // Each iteration is one analysis of a fresh compilation: nothing is left to repeat within it.
