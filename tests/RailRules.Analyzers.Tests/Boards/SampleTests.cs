@@ -6,6 +6,8 @@ namespace RailRules.Analyzers.Tests.Boards;
 /// <summary>The sound sample has no findings; its unsafe twin has exactly those that its comments name, with the numbers that matter.</summary>
 public sealed class SampleTests
 {
+    private static readonly Lazy<Task<System.Collections.Immutable.ImmutableArray<Diagnostic>>> Unsafe = new(() => AnalyzerHost.Findings(Read("Lockhouse.Unsafe")));
+
     [Fact]
     public async Task Sound_sample_has_no_findings()
     {
@@ -22,7 +24,7 @@ public sealed class SampleTests
             .Where(item => item.Mark >= 0)
             .Select(item => $"{item.Path}({item.Line}): {item.Text[(item.Mark + 3)..].Trim()}")
             .Order(StringComparer.Ordinal);
-        var findings = await AnalyzerHost.Findings(files);
+        var findings = await Unsafe.Value;
         var found = findings.Select(finding => $"{finding.Location.GetLineSpan().Path}({finding.Location.GetLineSpan().StartLinePosition.Line + 1}): {finding.Id}").Order(StringComparer.Ordinal);
         Assert.True(expected.SequenceEqual(found), "expected:\n" + string.Join("\n", expected) + "\nfound:\n" + string.Join("\n", findings.Select(AnalyzerHost.Text)));
     }
@@ -45,7 +47,7 @@ public sealed class SampleTests
     [InlineData("RAIL0307", "LampCable", "Plant")]
     public async Task Messages_of_the_unsafe_sample_say_part_and_numbers(string id, params string[] words)
     {
-        var findings = await AnalyzerHost.Findings(Read("Lockhouse.Unsafe"));
+        var findings = await Unsafe.Value;
         var message = findings.First(finding => finding.Id == id).GetMessage(CultureInfo.InvariantCulture);
         Assert.All(words, word => Assert.Contains(word, message, StringComparison.Ordinal));
     }
@@ -65,7 +67,7 @@ public sealed class SampleTests
     [Fact]
     public async Task Every_finding_has_a_page_of_help()
     {
-        foreach (var finding in await AnalyzerHost.Findings(Read("Lockhouse.Unsafe")))
+        foreach (var finding in await Unsafe.Value)
         {
             Assert.EndsWith($"docs/rules/{finding.Id}.md", finding.Descriptor.HelpLinkUri, StringComparison.Ordinal);
             Assert.NotEqual(Location.None, finding.Location);
