@@ -43,8 +43,10 @@ internal static class ProgramSuite
     public static ProgramFile Find(string id) => All.Single(program => program.Id == id);
 
     /// <summary>The public static fields and properties of a program that really runs.</summary>
-    public static IEnumerable<MemberInfo> Members(ProgramFile program) =>
-        Assembly.GetType(program.TypeName, throwOnError: true)!.GetMembers(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly).Where(member => member is FieldInfo or PropertyInfo);
+    public static IEnumerable<MemberInfo> Members(ProgramFile program) => Members(Assembly.GetType(program.TypeName, throwOnError: true)!);
+
+    private static IEnumerable<MemberInfo> Members(Type type) =>
+        type.GetMembers(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly).Where(member => member is FieldInfo or PropertyInfo);
 
     /// <summary>The value that running the member gives, or the exception that it throws.</summary>
     public static (object? Value, Exception? Thrown) Run(MemberInfo member)
@@ -62,34 +64,44 @@ internal static class ProgramSuite
     }
 
     /// <summary>What differs between running the program and interpreting it; nothing where they agree, or where its member <c>Refused</c> is refused as it should be.</summary>
-    public static List<string> Differences(ProgramFile program)
+    public static List<string> Differences(ProgramFile program) =>
+        Differences(Session, Assembly.GetType(program.TypeName, throwOnError: true)!, Compilation.GetTypeByMetadataName(program.TypeName)!, program.RefusedBecause);
+
+    /// <summary>What differs between a type of the running program and its interpretation.</summary>
+    /// <param name="session">The interpreter.</param>
+    /// <param name="real">The type that runs.</param>
+    /// <param name="type">Its symbol.</param>
+    /// <param name="refusedBecause">What the refusal of a member <c>Refused</c> must say; null where nothing is to be refused.</param>
+    /// <param name="count">Told of each member that was compared, whether it throws.</param>
+    public static List<string> Differences(EvaluationSession session, Type real, INamedTypeSymbol type, string? refusedBecause, Action<bool>? count = null)
     {
         var differences = new List<string>();
-        var type = Compilation.GetTypeByMetadataName(program.TypeName)!;
-        foreach (var member in Members(program))
+        foreach (var member in Members(real))
         {
-            var result = Session.Evaluate(type.GetMembers(member.Name).Single(), default);
-            if (program.RefusedBecause is { } because && member.Name == "Refused")
+            var result = session.Evaluate(type.GetMembers(member.Name).Single(), default);
+            var problems = Problems(session, result).ToList();
+            if (refusedBecause is not null && member.Name == "Refused")
             {
-                if (!result.IsUnknown || !result.Problems.Any(problem => problem.Kind == ProblemKind.NotComputable && problem.Reason.Contains(because, StringComparison.Ordinal)))
-                    differences.Add($"{member.Name}: {(result.IsUnknown ? "unknown" : result.Value ?? "null")}, not refused because '{because}'; {Describe(result)}");
+                if (!result.IsUnknown || !problems.Any(problem => problem.Kind == ProblemKind.NotComputable && problem.Reason.Contains(refusedBecause, StringComparison.Ordinal)))
+                    differences.Add($"{member.Name}: {(result.IsUnknown ? "unknown" : result.Value ?? "null")}, not refused because '{refusedBecause}'; {Describe(problems)}");
                 continue;
             }
 
-            var (real, thrown) = Run(member);
+            var (value, thrown) = Run(member);
+            count?.Invoke(thrown is not null);
             if (thrown is not null)
             {
-                if (!result.IsUnknown || !result.Problems.Any(problem => problem.Kind == ProblemKind.Throws && problem.Reason == $"this throws {thrown.GetType().Name}: {thrown.Message}"))
-                    differences.Add($"{member.Name}: throws {thrown.GetType().Name}: {thrown.Message}; {Describe(result)}");
+                if (!result.IsUnknown || !problems.Any(problem => problem.Kind == ProblemKind.Throws && problem.Reason == $"this throws {thrown.GetType().Name}: {thrown.Message}"))
+                    differences.Add($"{member.Name}: throws {thrown.GetType().Name}: {thrown.Message}; {Describe(problems)}");
             }
-            else if (result.IsUnknown || !result.Problems.IsEmpty)
+            else if (result.IsUnknown || problems.Count > 0)
             {
-                differences.Add($"{member.Name}: refused; {Describe(result)}");
+                differences.Add($"{member.Name}: refused; {Describe(problems)}");
             }
             else
             {
-                var comparison = new ValueComparison(Session);
-                comparison.Compare(member.Name, real, result.Value);
+                var comparison = new ValueComparison(session);
+                comparison.Compare(member.Name, value, result.Value);
                 differences.AddRange(comparison.Differences);
             }
         }
@@ -97,7 +109,21 @@ internal static class ProgramSuite
         return differences;
     }
 
-    private static string Describe(MemberResult result) => result.Problems.IsEmpty ? "no problem told" : string.Join("; ", result.Problems.Select(problem => $"{problem.Kind} at '{problem.Origin.Node}': {problem.Reason}"));
+    /// <summary>The problems of a member and of all that it reads.</summary>
+    private static IEnumerable<Problem> Problems(EvaluationSession session, MemberResult result)
+    {
+        var seen = new HashSet<ISymbol>(SymbolEqualityComparer.Default) { result.Member };
+        var open = new Queue<MemberResult>([result]);
+        while (open.TryDequeue(out var next))
+        {
+            foreach (var problem in next.Problems)
+                yield return problem;
+            foreach (var read in next.Reads.Where(seen.Add))
+                open.Enqueue(session.Evaluate(read, default));
+        }
+    }
+
+    private static string Describe(List<Problem> problems) => problems.Count == 0 ? "no problem told" : string.Join("; ", problems.Select(problem => $"{problem.Kind} at '{problem.Origin.Node}': {problem.Reason}"));
 
     /// <summary>Compiles as an SDK project does: implicit usings, nullable annotations, the newest language.</summary>
     public static CSharpCompilation Compile(ImmutableArray<SyntaxTree> trees)

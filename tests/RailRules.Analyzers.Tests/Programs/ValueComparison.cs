@@ -198,7 +198,7 @@ internal sealed class ValueComparison(EvaluationSession session)
         return type.GetGenericTypeDefinition() == typeof(Nullable<>) && !arguments[0].IsValueType ? arguments[0] : type.GetGenericTypeDefinition().MakeGenericType(arguments);
     }
 
-    private static bool IsProgram(Type type) => !type.IsArray && (type.Namespace?.StartsWith("Programs.", StringComparison.Ordinal) == true || type.Name.StartsWith('<'));
+    private static bool IsProgram(Type type) => !type.IsArray && (type.Namespace?.StartsWith("Programs.", StringComparison.Ordinal) == true || type.Namespace?.StartsWith("Random", StringComparison.Ordinal) == true || type.Name.StartsWith('<'));
 
     private static bool IsVisible(Type type) => type.IsArray ? IsVisible(type.GetElementType()!) : Definition(type).IsVisible && type.GetGenericArguments().All(argument => IsProgram(argument) || IsVisible(argument));
 

@@ -1,4 +1,4 @@
-// refused: culture
+// refused: CultureInfo
 using System.Globalization;
 
 namespace Programs.Refused.CultureText;

@@ -1,4 +1,4 @@
-// refused: type
+// refused: reflection
 namespace Programs.Refused.Reflection;
 
 /// <summary>Types as objects.</summary>
