@@ -28,7 +28,8 @@ public sealed partial class SampleTests
             .Select((line, index) => (Mark: Mark().Match(line), Line: index + 1))
             .Where(line => line.Mark.Success)
             .SelectMany(line => line.Mark.Groups["id"].Captures.Select(id => $"{Path.GetFileName(file)}({line.Line}): {id.Value}")));
-        var found = build.Fails().Findings.Select(finding => $"{finding.File}({finding.Line}): {finding.Id}");
+        // The compiler may have a warning of its own on a mistaken line.
+        var found = build.Fails().Findings.Where(finding => finding.Id.StartsWith("RAIL", StringComparison.Ordinal)).Select(finding => $"{finding.File}({finding.Line}): {finding.Id}");
         Assert.Equal(expected.Order(StringComparer.Ordinal), found.Order(StringComparer.Ordinal));
     }
 
