@@ -11,6 +11,7 @@ internal sealed class Bodies(Compilation compilation)
 {
     private readonly Dictionary<ISymbol, IOperation?> initialisers = new(SymbolEqualityComparer.Default);
     private readonly Dictionary<IMethodSymbol, IOperation?> bodies = new(SymbolEqualityComparer.Default);
+    private readonly Dictionary<IMethodSymbol, IMethodSymbol?> extensions = new(SymbolEqualityComparer.Default);
     private readonly Dictionary<SyntaxTree, SemanticModel> models = [];
     private readonly Dictionary<SyntaxNode, List<TextSpan>> errors = [];
     private readonly Dictionary<SyntaxNode, ITypeSymbol?> elementTypes = [];
@@ -107,6 +108,35 @@ internal sealed class Bodies(Compilation compilation)
         }
 
         return type;
+    }
+
+    /// <summary>The member of an extension block for which a static method stands; null for other methods.</summary>
+    public IMethodSymbol? ExtensionMember(IMethodSymbol method)
+    {
+        if (!extensions.TryGetValue(method, out var found))
+        {
+            extensions[method] = found = FindExtensionMember(method);
+        }
+
+        return found;
+    }
+
+    private IMethodSymbol? FindExtensionMember(IMethodSymbol method)
+    {
+        if (method.ContainingType is not { IsStatic: true, ExtensionParameter: null } || Syntax(method) is not { } syntax)
+        {
+            return null;
+        }
+
+        for (var at = syntax.Parent; at is not null; at = at.Parent)
+        {
+            if (at is TypeDeclarationSyntax type)
+            {
+                return type.Keyword.Text == "extension" && Model(syntax.SyntaxTree)?.GetDeclaredSymbol(syntax, Cancellation) is IMethodSymbol member && !SymbolEqualityComparer.Default.Equals(member, method) ? member : null;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>The declaration's syntax, where it lies in this compilation.</summary>

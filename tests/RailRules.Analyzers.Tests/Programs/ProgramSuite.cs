@@ -91,7 +91,8 @@ internal static class ProgramSuite
             count?.Invoke(thrown is not null);
             if (thrown is not null)
             {
-                if (!result.IsUnknown || !problems.Any(problem => problem.Kind == ProblemKind.Throws && problem.Reason == $"this throws {thrown.GetType().Name}: {thrown.Message}"))
+                // A finding is one line: of a longer message the first.
+                if (!result.IsUnknown || !problems.Any(problem => problem.Kind == ProblemKind.Throws && FirstLine(problem.Reason) == $"this throws {thrown.GetType().Name}: {FirstLine(thrown.Message)}"))
                     differences.Add($"{member.Name}: throws {thrown.GetType().Name}: {thrown.Message}; {Describe(problems)}");
             }
             else if (result.IsUnknown || problems.Count > 0)
@@ -108,6 +109,8 @@ internal static class ProgramSuite
 
         return differences;
     }
+
+    private static string FirstLine(string text) => text.Split('\n')[0].TrimEnd('\r');
 
     /// <summary>The problems of a member and of all that it reads.</summary>
     private static IEnumerable<Problem> Problems(EvaluationSession session, MemberResult result)

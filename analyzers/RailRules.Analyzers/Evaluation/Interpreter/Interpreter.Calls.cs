@@ -30,6 +30,11 @@ internal sealed partial class Interpreter
         }
 
         method = Resolve(method, frame);
+        if (WithHandler(operation, method, frame) is { } handled)
+        {
+            return handled.Value;
+        }
+
         if (method.IsStatic)
         {
             if (operation.ConstrainedToType is not null || (method.IsAbstract || method.IsVirtual))
@@ -133,6 +138,13 @@ internal sealed partial class Interpreter
     /// <summary>Calls a method of the source.</summary>
     private object? CallSource(IMethodSymbol method, object? self, object?[] arguments, IOperation at, Frame frame)
     {
+        if (method.IsStatic && bodies.ExtensionMember(method.OriginalDefinition) is { } extension)
+        {
+            return method.IsGenericMethod || extension.IsStatic || extension.ContainingType.IsGenericType
+                ? Refuse(at, frame, "this call of an extension member is not evaluated", "call it as a member")
+                : CallSource(extension, arguments[0], arguments.Skip(1).ToArray(), at, frame);
+        }
+
         var body = bodies.Body(method.OriginalDefinition);
         if (body is null)
         {
@@ -268,6 +280,19 @@ internal sealed partial class Interpreter
             return OnSpan(method, self, arguments, at, frame);
         }
 
+        if (types.Find(method.ContainingType!) is { } place && (place == typeof(IndexValue) || place == typeof(RangeValue)))
+        {
+            return OnIndex(method, self, arguments, at, frame);
+        }
+
+        foreach (var argument in arguments)
+        {
+            if (IsOrderedByHash(argument))
+            {
+                return Refuse(at, frame, "the order of its elements depends on hash codes", "use a dictionary, a list or an array");
+            }
+        }
+
         var member = library.Find(method);
         if (member.Method is not { } target)
         {
@@ -311,7 +336,8 @@ internal sealed partial class Interpreter
             return objection.IsBudget ? throw OverBudget(at, frame, objection.Reason, objection.Remedy) : Refuse(at, frame, objection.Reason, objection.Remedy);
         }
 
-        return Invoke(member, target, method, self, arguments, at, frame);
+        var given = Given(member, method, arguments, at, frame);
+        return given is null ? Refuse(at, frame, $"'{LibraryMembers.DisplayName(method)}' is not evaluated for objects of this type", "give it values of the library's types") : Invoke(member, target, method, self, arguments, given, at, frame);
     }
 
     private object? RefuseMutation(object self, IOperation at, Frame frame)
@@ -320,10 +346,9 @@ internal sealed partial class Interpreter
         throw new RefusedSignal();
     }
 
-    private object? Invoke(LibraryMember member, MethodBase target, IMethodSymbol method, object? self, object?[] arguments, IOperation at, Frame frame)
+    private object? Invoke(LibraryMember member, MethodBase target, IMethodSymbol method, object? self, object?[] arguments, object?[] given, IOperation at, Frame frame)
     {
         var origin = new Origin(at.Syntax, frame.Activation.Site, run.Member);
-        var given = Given(member, method, arguments);
         var outer = libraryCall;
         libraryCall = new LibraryCall(at, frame, origin);
         Exception raised;
@@ -358,9 +383,28 @@ internal sealed partial class Interpreter
             : new ThrowSignal(raised.GetType().FullName!, raised.Message, origin);
     }
 
-    private static object?[] Given(LibraryMember member, IMethodSymbol method, object?[] arguments)
+    /// <summary>The arguments as the library takes them; null where it cannot take one.</summary>
+    private object?[]? Given(LibraryMember member, IMethodSymbol method, object?[] arguments, IOperation at, Frame frame)
     {
         var given = arguments;
+        for (var i = 0; i < arguments.Length; i++)
+        {
+            if (arguments[i] is UserObject or IndexValue or RangeValue && i < member.Parameters.Length)
+            {
+                var adapted = Adapted(arguments[i]!, member.Parameters[i], at, frame);
+                if (adapted is null)
+                {
+                    return null;
+                }
+
+                if (!ReferenceEquals(adapted, arguments[i]))
+                {
+                    given = ReferenceEquals(given, arguments) ? (object?[])arguments.Clone() : given;
+                    given[i] = adapted;
+                }
+            }
+        }
+
         for (var i = 0; i < arguments.Length; i++)
         {
             if (arguments[i] is Storage location)
@@ -410,10 +454,10 @@ internal sealed partial class Interpreter
 
         if (member.ReturnsSequence)
         {
-            return Metered(result, at, frame);
+            return arguments.Length > 0 && ReferenceEquals(result, arguments[0]) ? result : Metered(result, at, frame);
         }
 
-        if (result is IEnumerable or System.Text.StringBuilder)
+        if (result is IEnumerable or IEnumerator or System.Text.StringBuilder)
         {
             Provenance.SetMaker(result, run);
         }

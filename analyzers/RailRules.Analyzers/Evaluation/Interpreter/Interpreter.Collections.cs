@@ -84,13 +84,24 @@ internal sealed partial class Interpreter
             return types.Find(array.ElementType) is { } element ? MakeArray(element, values, origins) : NoCollection(type, operation, frame);
         }
 
+        if (values.Count == 0 && types.Find(type) is { Namespace: "System.Collections.Generic", IsAbstract: false } empty && empty.GetConstructor(Type.EmptyTypes) is not null)
+        {
+            var made = Activator.CreateInstance(empty)!;
+            Provenance.SetMaker(made, run);
+            return made;
+        }
+
         if (type is not INamedTypeSymbol { TypeArguments: [var elementType] } named || types.Find(elementType) is not { } item)
         {
             return NoCollection(type, operation, frame);
         }
 
-        var made = Sequences.Of(item);
-        switch (TypeMap.MetadataName(named.OriginalDefinition))
+        return MakeOne(operation, named, Sequences.Of(item), item, values, origins, frame);
+    }
+
+    private object? MakeOne(ICollectionExpressionOperation operation, INamedTypeSymbol type, Sequences made, Type item, List<object?> values, List<Origin?> origins, Frame frame)
+    {
+        switch (TypeMap.MetadataName(type.OriginalDefinition))
         {
             case "System.Collections.Immutable.ImmutableArray`1":
                 return made.ImmutableArray(MakeArray(item, values, origins));
@@ -106,6 +117,12 @@ internal sealed partial class Interpreter
                 var set = InLibrary(() => made.HashSet(values), operation, frame);
                 Provenance.SetMaker(set, run);
                 return set;
+            case "System.Collections.Immutable.ImmutableList`1":
+                return made.ImmutableList(values);
+            case "System.Collections.Generic.SortedSet`1" when item.IsPrimitive:
+                var sorted = made.SortedSet(values);
+                Provenance.SetMaker(sorted, run);
+                return sorted;
             default:
                 return NoCollection(type, operation, frame);
         }
@@ -411,6 +428,22 @@ internal sealed partial class Interpreter
             }
 
             yield break;
+        }
+
+        if (sequence is UserObject user)
+        {
+            foreach (var item in Duck(user, at, frame))
+            {
+                yield return item;
+            }
+
+            yield break;
+        }
+
+        if (IsOrderedByHash(sequence))
+        {
+            Refuse(at, frame, "the order of its elements depends on hash codes", "use a dictionary, a list or an array");
+            throw new RefusedSignal();
         }
 
         if (sequence is not IEnumerable enumerable)

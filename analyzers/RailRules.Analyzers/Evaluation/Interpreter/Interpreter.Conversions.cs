@@ -119,11 +119,17 @@ internal sealed partial class Interpreter
             case true:
                 return value;
             case false:
-                var name = value is UserObject user ? user.Type.ToDisplayString() : value.GetType().FullName;
-                throw Raise(new InvalidCastException($"Unable to cast object of type '{name}' to type '{target.ToDisplayString()}'."), at, frame);
+                throw Raise(BadCast(value, target), at, frame);
             default:
                 return Unknown.Value;
         }
+    }
+
+    private InvalidCastException BadCast(object value, ITypeSymbol target)
+    {
+        var from = value switch { UserObject user => TypeMap.MetadataName(user.Type), UserEnum { Type: { } type } => TypeMap.MetadataName(type), _ => value.GetType().ToString() };
+        var to = types.Find(target) is { } real && !types.IsSource(target) && !MentionsSource(target) ? real.ToString() : target is INamedTypeSymbol named ? TypeMap.MetadataName(named) : target.ToDisplayString();
+        return new InvalidCastException($"Unable to cast object of type '{from}' to type '{to}'.");
     }
 
     private object? Number(object value, ITypeSymbol target, bool isChecked, IOperation at, Frame frame)

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
 using Microsoft.CodeAnalysis.Operations;
 
 namespace RailRules.Analyzers.Evaluation;
@@ -146,6 +147,11 @@ internal sealed partial class Interpreter
             throw OverText(at, frame);
         }
 
+        if (at.Type?.SpecialType is SpecialType.System_IntPtr or SpecialType.System_UIntPtr)
+        {
+            return Refuse(at, frame, "native integers are not evaluated", "use int or long");
+        }
+
         return value is not null && at.Type is { TypeKind: TypeKind.Enum } type ? EnumValue(type, value) : value;
     }
 
@@ -283,7 +289,8 @@ internal sealed partial class Interpreter
         // An exception type of the source derives from a library class; only its name and message matter here.
         if (exception is IObjectCreationOperation { Type: { } type } creation && types.IsSource(type))
         {
-            return new ThrowSignal(TypeMap.MetadataName((INamedTypeSymbol)type), UserExceptionText(creation, frame), origin);
+            var text = creation.Constructor is { } constructor ? ExceptionText((INamedTypeSymbol)type, Resolve(constructor, frame), Arguments(creation.Arguments, constructor, frame), creation, frame) : null;
+            return new ThrowSignal(TypeMap.MetadataName((INamedTypeSymbol)type), text ?? "its message could not be worked out", origin);
         }
 
         return Evaluate(exception, frame) switch
@@ -294,18 +301,53 @@ internal sealed partial class Interpreter
         };
     }
 
-    private string UserExceptionText(IObjectCreationOperation creation, Frame frame)
+    /// <summary>The message that an exception of the source gets from the library class from which it derives; null where that is not known.</summary>
+    private string? ExceptionText(INamedTypeSymbol type, IMethodSymbol constructor, object?[] arguments, IOperation at, Frame frame)
     {
-        foreach (var argument in creation.Arguments)
+        var own = type;
+        while (own is not null && types.IsSource(own))
         {
-            if (argument.Parameter?.Type.SpecialType == SpecialType.System_String && Evaluate(argument.Value, frame) is string text)
+            if (own.GetMembers("Message").Length > 0)
             {
-                return text;
+                return null;
             }
+
+            own = own.BaseType;
         }
 
-        return $"Exception of type '{creation.Type!.ToDisplayString()}' was thrown.";
+        var inner = new Frame(null, new Activation(run, constructor, null, OriginAt(at, frame), ArgumentsOfChain(constructor.ContainingType)));
+        Bind(constructor.OriginalDefinition, arguments, inner);
+        var call = bodies.Syntax(constructor.OriginalDefinition) switch
+        {
+            TypeDeclarationSyntax { BaseList.Types: [PrimaryConstructorBaseTypeSyntax primary, ..] } => bodies.Operation(primary),
+            ConstructorDeclarationSyntax { Initializer: not null } declaration => (bodies.Operation(declaration) as IConstructorBodyOperation)?.Initializer,
+            _ => null,
+        };
+        while (call is IExpressionStatementOperation statement)
+        {
+            call = statement.Operation;
+        }
+
+        if (call is IInvocationOperation chained && types.IsSource(chained.TargetMethod.ContainingType))
+        {
+            return ExceptionText(type, Resolve(chained.TargetMethod, inner), Arguments(chained.Arguments, chained.TargetMethod, inner), at, frame);
+        }
+
+        var named = $"Exception of type '{TypeMap.MetadataName(type)}' was thrown.";
+        if (call is not IInvocationOperation asked)
+        {
+            return constructor.ContainingType.BaseType is { Name: "Exception", ContainingNamespace.Name: "System" } ? named : null;
+        }
+
+        return Evaluated(asked, inner) switch
+        {
+            Exception made when made.GetType() == typeof(Exception) && (asked.Arguments.IsEmpty || asked.Arguments[0].Value.ConstantValue is { HasValue: true, Value: null }) => named,
+            Exception made => made.Message,
+            _ => null,
+        };
     }
+
+    private object? Evaluated(IInvocationOperation baseCall, Frame inner) => CallLibrary(baseCall.TargetMethod, null, Arguments(baseCall.Arguments, baseCall.TargetMethod, inner), baseCall, inner);
 
     /// <summary>Raises an exception of the evaluated program as the runtime would.</summary>
     private ThrowSignal Raise(Exception exception, IOperation at, Frame frame) =>
@@ -346,8 +388,8 @@ internal sealed partial class Interpreter
 
     private object? TupleBinary(ITupleBinaryOperation operation, Frame frame)
     {
-        var left = Evaluate(operation.LeftOperand, frame);
-        var right = Evaluate(operation.RightOperand, frame);
+        var left = TupleOperand(operation.LeftOperand, frame);
+        var right = TupleOperand(operation.RightOperand, frame);
         if (left is Unknown || right is Unknown)
         {
             return Unknown.Value;
@@ -355,6 +397,33 @@ internal sealed partial class Interpreter
 
         var equal = TuplesEqual(left, right, operation, frame);
         return equal is bool answer ? answer == (operation.OperatorKind == BinaryOperatorKind.Equals) : equal;
+    }
+
+    /// <summary>A tuple to be compared; one with a literal null has no type of its own and comes as its values.</summary>
+    private object? TupleOperand(IOperation operand, Frame frame)
+    {
+        var inner = operand;
+        while (inner is IConversionOperation { IsImplicit: true } conversion)
+        {
+            inner = conversion.Operand;
+        }
+
+        if (inner is not ITupleOperation { Type: null } tuple)
+        {
+            return Evaluate(operand, frame);
+        }
+
+        var values = new object?[tuple.Elements.Length];
+        for (var i = 0; i < values.Length; i++)
+        {
+            values[i] = Evaluate(tuple.Elements[i], frame);
+            if (values[i] is Unknown)
+            {
+                return Unknown.Value;
+            }
+        }
+
+        return values;
     }
 
     private object? TuplesEqual(object? left, object? right, IOperation at, Frame frame)
@@ -398,6 +467,11 @@ internal sealed partial class Interpreter
     /// <summary>The values of a tuple, in order.</summary>
     private static object?[] TupleParts(object tuple)
     {
+        if (tuple is object?[] values)
+        {
+            return values;
+        }
+
         var fields = tuple.GetType().GetFields();
         var parts = new object?[fields.Length];
         for (var i = 0; i < parts.Length; i++)

@@ -8,12 +8,20 @@ internal sealed partial class Interpreter
 {
     private object? Iterator(IOperation body, IMethodSymbol definition, Frame inner, IOperation at, Frame caller)
     {
-        if (Resolve(definition.ReturnType, inner) is not INamedTypeSymbol { TypeArguments: [var element], Name: "IEnumerable" } || types.Find(element) is not { } real)
+        if (Resolve(definition.ReturnType, inner) is not INamedTypeSymbol { TypeArguments: [var element], Name: "IEnumerable" or "IEnumerator" } type || types.Find(element) is not { } real)
         {
             return Refuse(at, caller, "this iterator is not evaluated", "return IEnumerable of one type, an array or a list");
         }
 
-        return Sequences.Of(real).Lazy(Started(body, inner, at, caller));
+        var sequence = Sequences.Of(real).Lazy(Started(body, inner, at, caller));
+        if (type.Name == "IEnumerable")
+        {
+            return sequence;
+        }
+
+        var walk = ((System.Collections.IEnumerable)sequence).GetEnumerator();
+        Provenance.SetMaker(walk, run);
+        return walk;
     }
 
     /// <summary>Each walk runs the body anew, with the arguments as they were.</summary>

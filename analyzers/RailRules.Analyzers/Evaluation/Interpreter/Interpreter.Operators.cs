@@ -55,7 +55,7 @@ internal sealed partial class Interpreter
     private object? BinaryWith(IBinaryOperation operation, object? left, Frame frame)
     {
         var right = Evaluate(operation.RightOperand, frame);
-        return Operate(operation.OperatorKind, left, right, operation.OperatorMethod, operation.IsLifted, operation.IsChecked, operation.LeftOperand.Type, operation.RightOperand.Type, operation.Type, operation, frame);
+        return Operate(operation.OperatorKind, left, right, OperatorOn(operation.OperatorMethod, operation.ConstrainedToType, frame), operation.IsLifted, operation.IsChecked, operation.LeftOperand.Type, operation.RightOperand.Type, operation.Type, operation, frame);
     }
 
     private object? ShortCircuit(IBinaryOperation operation, Frame frame)
@@ -64,7 +64,7 @@ internal sealed partial class Interpreter
         var left = Evaluate(operation.LeftOperand, frame);
         if (operation.OperatorMethod is not null)
         {
-            return Refuse(operation, frame, "a conditional operator of the type's own is not evaluated", "write a conditional expression");
+            return OwnShortCircuit(operation, operation.OperatorMethod, and, left, frame);
         }
 
         if (left is Unknown)
@@ -75,6 +75,35 @@ internal sealed partial class Interpreter
 
         return left is bool truth && truth == and ? Evaluate(operation.RightOperand, frame) : left;
     }
+
+    /// <summary><c>x &amp;&amp; y</c> of a type with operators true, false and &amp;: x where x is false, else x &amp; y.</summary>
+    private object? OwnShortCircuit(IBinaryOperation operation, IMethodSymbol method, bool and, object? left, Frame frame)
+    {
+        if (left is Unknown)
+        {
+            Skip(operation.RightOperand);
+            return left;
+        }
+
+        foreach (var member in method.ContainingType.GetMembers(and ? "op_False" : "op_True"))
+        {
+            if (member is IMethodSymbol test)
+            {
+                return CallOperator(test, [left], operation, frame) switch
+                {
+                    true => left,
+                    false => CallOperator(method, [left, Evaluate(operation.RightOperand, frame)], operation, frame),
+                    _ => throw new RefusedSignal(),
+                };
+            }
+        }
+
+        return Refuse(operation, frame, "a conditional operator of the type's own is not evaluated", "write a conditional expression");
+    }
+
+    /// <summary>An operator that an interface declares, on the type that stands for the type parameter.</summary>
+    private IMethodSymbol? OperatorOn(IMethodSymbol? method, ITypeSymbol? constrained, Frame frame) =>
+        method is not null && constrained is not null && Constrained(constrained, method, frame) is { } found ? found : method;
 
     /// <summary>A binary operator on evaluated operands: built in, of the source or of a library.</summary>
     private object? Operate(BinaryOperatorKind kind, object? left, object? right, IMethodSymbol? method, bool lifted, bool isChecked, ITypeSymbol? leftType, ITypeSymbol? rightType, ITypeSymbol? resultType, IOperation at, Frame frame)
@@ -240,7 +269,7 @@ internal sealed partial class Interpreter
             return operand;
         }
 
-        if (operation.OperatorMethod is { } method)
+        if (OperatorOn(operation.OperatorMethod, operation.ConstrainedToType, frame) is { } method)
         {
             return CallOperator(method, [operand], operation, frame);
         }

@@ -80,7 +80,7 @@ internal sealed partial class Interpreter
             }
             else if (cast)
             {
-                throw Raise(new InvalidCastException($"Unable to cast object to type '{wanted.ToDisplayString()}'."), at, frame);
+                throw Raise(item is null ? new NullReferenceException() : BadCast(item, wanted), at, frame);
             }
         }
     }
@@ -109,6 +109,43 @@ internal sealed partial class Interpreter
                 return Refuse(at, frame, $"'{method.ContainingType.Name}.{method.Name}' is not on the list of members that are evaluated", "use an array");
         }
     }
+
+    /// <summary>Members of indexes and ranges, which stand as values of this namespace.</summary>
+    private object? OnIndex(IMethodSymbol method, object? self, object?[] arguments, IOperation at, Frame frame)
+    {
+        if (HasUnknown(arguments))
+        {
+            return Unknown.Value;
+        }
+
+        switch (method.Name, self, arguments)
+        {
+            case (".ctor", _, [int value, bool fromEnd]):
+                return value >= 0 ? new IndexValue(value, fromEnd) : throw Raise(new ArgumentOutOfRangeException("value", "Non-negative number required."), at, frame);
+            case (".ctor", _, [IndexValue start, IndexValue end]):
+                return new RangeValue(start, end);
+            case ("get_Value", IndexValue index, _):
+                return index.Value;
+            case ("get_IsFromEnd", IndexValue index, _):
+                return index.FromEnd;
+            case ("GetOffset", IndexValue index, [int length]):
+                return index.Offset(length);
+            case ("get_Start", RangeValue range, _):
+                return range.Start;
+            case ("get_End", RangeValue range, _):
+                return range.End;
+            case ("Equals", IndexValue or RangeValue, [var other]):
+                return self!.Equals(other);
+            case ("ToString", IndexValue or RangeValue, []):
+                return self!.ToString();
+            default:
+                return Refuse(at, frame, $"'{LibraryMembers.DisplayName(method)}' is not on the list of members that are evaluated", "use the numbers themselves");
+        }
+    }
+
+    /// <summary>Whether a collection gives its elements in the order of their hash codes, which a program does not know.</summary>
+    private static bool IsOrderedByHash(object? value) =>
+        value?.GetType() is { IsGenericType: true, Namespace: "System.Collections.Immutable" } type && (type.Name.StartsWith("ImmutableDictionary`", StringComparison.Ordinal) || type.Name.StartsWith("ImmutableHashSet`", StringComparison.Ordinal));
 
     private Element Placed(Element part, string? designator, IOperation at, Frame frame)
     {

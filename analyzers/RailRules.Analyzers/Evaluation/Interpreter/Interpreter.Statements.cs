@@ -340,10 +340,10 @@ internal sealed partial class Interpreter
         switch (walk)
         {
             case System.Collections.IEnumerator library:
-                while (library.MoveNext())
+                foreach (var item in InLibrary(Rest(library), at, frame))
                 {
                     Step(at, frame);
-                    yield return library.Current;
+                    yield return item;
                 }
 
                 break;
@@ -359,6 +359,14 @@ internal sealed partial class Interpreter
             default:
                 Refuse(at, frame, "this sequence is not evaluated", "use an array or a list");
                 throw new RefusedSignal();
+        }
+    }
+
+    private static IEnumerable<object?> Rest(System.Collections.IEnumerator walk)
+    {
+        while (walk.MoveNext())
+        {
+            yield return walk.Current;
         }
     }
 

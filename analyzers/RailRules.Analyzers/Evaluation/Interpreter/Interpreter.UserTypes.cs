@@ -305,13 +305,23 @@ internal sealed partial class Interpreter
         var first = true;
         foreach (var type in chain)
         {
-            foreach (var member in type.GetMembers())
+            if (OwnPrintMembers(type) is { } print)
             {
-                if (member is IMethodSymbol { Name: "PrintMembers", IsImplicitlyDeclared: false })
+                // It writes the members of its base types too.
+                var written = new StringBuilder();
+                Provenance.SetMaker(written, run);
+                if (Call(print, user, [written], at, frame) is not bool any)
                 {
-                    return Refuse(at, frame, "a PrintMembers of the source's own is not evaluated", "override ToString");
+                    return Unknown.Value;
                 }
 
+                builder = new StringBuilder(user.Type.Name + " { ").Append(written);
+                first = !any;
+                continue;
+            }
+
+            foreach (var member in type.GetMembers())
+            {
                 if (member is not (IPropertySymbol { IsStatic: false, IsIndexer: false, GetMethod: not null, IsOverride: false } or IFieldSymbol { IsStatic: false, IsImplicitlyDeclared: false }) || member.DeclaredAccessibility != Accessibility.Public)
                 {
                     continue;
@@ -338,5 +348,18 @@ internal sealed partial class Interpreter
         }
 
         return builder.Append(first ? "}" : " }").ToString();
+    }
+
+    private static IMethodSymbol? OwnPrintMembers(INamedTypeSymbol type)
+    {
+        foreach (var member in type.GetMembers("PrintMembers"))
+        {
+            if (member is IMethodSymbol { IsImplicitlyDeclared: false } method)
+            {
+                return method;
+            }
+        }
+
+        return null;
     }
 }

@@ -279,7 +279,7 @@ internal sealed partial class Interpreter
             leftType = wide;
         }
 
-        var value = Operate(assignment.OperatorKind, old, right, assignment.OperatorMethod, assignment.IsLifted, assignment.IsChecked, leftType, assignment.Value.Type, leftType, assignment, frame);
+        var value = Operate(assignment.OperatorKind, old, right, OperatorOn(assignment.OperatorMethod, assignment.ConstrainedToType, frame), assignment.IsLifted, assignment.IsChecked, leftType, assignment.Value.Type, leftType, assignment, frame);
         if (assignment.OutConversion is { Exists: true, IsIdentity: false } outward && targetType is not null && leftType is not null && value is not Unknown)
         {
             value = Convert(value, leftType, targetType, outward.MethodSymbol, assignment.IsChecked, assignment, frame);

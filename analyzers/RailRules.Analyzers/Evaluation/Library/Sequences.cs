@@ -24,6 +24,10 @@ internal abstract class Sequences
 
     public abstract object ReadOnly(Array array);
 
+    public abstract object ImmutableList(IReadOnlyList<object?> values);
+
+    public abstract object SortedSet(IReadOnlyList<object?> values);
+
     public abstract object HashSet(IReadOnlyList<object?> values);
 
     /// <summary>The sequence with a charge for each element that it yields.</summary>
@@ -73,6 +77,10 @@ internal sealed class Sequences<T> : Sequences
     }
 
     public override object ReadOnly(Array array) => new ReadOnlyCollection<T>((T[])array);
+
+    public override object ImmutableList(IReadOnlyList<object?> values) => System.Collections.Immutable.ImmutableList.CreateRange((T[])Array(values));
+
+    public override object SortedSet(IReadOnlyList<object?> values) => new SortedSet<T>((T[])Array(values));
 
     public override object HashSet(IReadOnlyList<object?> values)
     {
