@@ -6,7 +6,7 @@ namespace Lockhouse.Unsafe;
 [Board]
 public static class Unevaluated
 {
-    private static readonly Supply Plant = new() { Voltage = Band.Of(43.Volts(), 54.Volts(), 57.Volts()), TransientMax = 60.Volts(), ContinuousCurrent = 30.Amperes() };
+    private static readonly Supply Plant = new() { Voltage = Band.Of(43.Volts(), 54.Volts(), 57.Volts()), TransientMax = 60.Volts(), ContinuousCurrent = 30.Amperes(), ProspectiveFault = new() { Current = 1.Kiloamperes(), TimeConstant = 1.Milliseconds() } };
 
     public static readonly Rail Pump = new()
     {
@@ -22,7 +22,7 @@ public static class Unevaluated
 [Board]
 public static class Swapped
 {
-    private static readonly Supply Plant = new() { Voltage = Band.Of(43.Volts(), 54.Volts(), 57.Volts()), TransientMax = 60.Volts(), ContinuousCurrent = 30.Amperes() };
+    private static readonly Supply Plant = new() { Voltage = Band.Of(43.Volts(), 54.Volts(), 57.Volts()), TransientMax = 60.Volts(), ContinuousCurrent = 30.Amperes(), ProspectiveFault = new() { Current = 1.Kiloamperes(), TimeConstant = 1.Milliseconds() } };
 
     public static readonly Rail Pump = new()
     {

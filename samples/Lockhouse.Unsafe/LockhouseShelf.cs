@@ -26,6 +26,7 @@ public static class LockhouseShelf
         Voltage = Band.Of(43.Volts(), 54.Volts(), 57.Volts()),
         TransientMax = 60.Volts(),
         SourceResistance = Band.Of(5.Milliohms(), 6.Milliohms(), 9.Milliohms()),
+        ProspectiveFault = new() { Current = Band.Of(6.3.Kiloamperes(), 11.4.Kiloamperes()), TimeConstant = 1.Milliseconds() },
         ContinuousCurrent = 250.Amperes(),
         Earthing = Earthing.Negative,
     };
@@ -100,6 +101,38 @@ public static class LockhouseShelf
         Path = [LampCable], // RAIL0307
         Return = Return.Mirrored,
         Loads = [new() { Name = "lamps", Current = 2.Amperes(), MaxVoltage = 80.Volts() }],
+        Surroundings = Cabin,
+    };
+
+    public static readonly Rail SledWeak = new()
+    {
+        From = Bus,
+        Path = [Parts.Reed25Weak.As("F18"), SledTrace, SledConnector], // RAIL0301
+        Return = Return.Mirrored,
+    };
+
+    public static readonly Rail SledQuick = new()
+    {
+        From = Bus,
+        Path = [Parts.Reed25Quick.As("F19"), SledTrace, SledConnector], // RAIL0306
+        Return = Return.Mirrored,
+    };
+
+    /// <summary>A small converter that limits its own current.</summary>
+    public static readonly Supply Auxiliary = new()
+    {
+        Voltage = 54.Volts(),
+        TransientMax = 60.Volts(),
+        ContinuousCurrent = 28.Amperes(),
+        CurrentLimit = new() { Level = Band.Of(29.Amperes(), 32.Amperes()), Style = CurrentLimitStyle.ConstantCurrent, LimitedBy = LimitedBy.Hardware },
+    };
+
+    public static readonly Rail Signals = new()
+    {
+        From = Auxiliary,
+        Path = [Parts.Reed25.As("F20"), LampCable], // RAIL0302
+        Return = Return.Mirrored,
+        Loads = [new() { Name = "signals", Current = 2.Amperes(), MaxVoltage = 80.Volts() }],
         Surroundings = Cabin,
     };
 }

@@ -14,7 +14,7 @@ public static class Parts
         Citation = Invented,
         RatedCurrent = 25.Amperes(),
         DcVoltageRating = 80.Volts(),
-        InterruptingRatings = [new() { Current = 5.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
+        InterruptingRatings = [new() { Current = 20.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
         MeltingIntegral = 320.AmpereSquaredSeconds(),
         RatingBasis = RatingBasis.CarriesThreeQuarters,
         ReferenceAmbient = 25.Celsius(),
@@ -28,6 +28,20 @@ public static class Parts
 
     /// <summary>Made for 58 V systems, which this is not.</summary>
     public static readonly Fuse Reed25Low = Reed25 with { PartNumber = "Reed25Low", DcVoltageRating = 58.Volts() };
+
+    /// <summary>Breaks no more than 1 kA.</summary>
+    public static readonly Fuse Reed25Weak = Reed25 with
+    {
+        PartNumber = "Reed25Weak",
+        InterruptingRatings = [new() { Current = 1.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
+    };
+
+    /// <summary>Proven on a bench without inductance.</summary>
+    public static readonly Fuse Reed25Quick = Reed25 with
+    {
+        PartNumber = "Reed25Quick",
+        InterruptingRatings = [new() { Current = 20.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 100.Microseconds() }],
+    };
 
     /// <summary>A fuse for the mains.</summary>
     public static readonly Fuse Mains25 = Reed25 with { PartNumber = "Mains25", DcVoltageRating = null, AcVoltageRating = 250.Volts(), InterruptingRatings = [] };

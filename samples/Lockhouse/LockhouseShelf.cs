@@ -21,7 +21,7 @@ public static partial class LockhouseShelf
         Altitude = 850.Meters(),
     };
 
-    /// <summary>Battery-backed plant: nothing limits its fault current but resistance.</summary>
+    /// <summary>Battery-backed plant: nothing limits its fault current but resistance; measured at its terminals.</summary>
     public static readonly Supply Plant = new()
     {
         Voltage = Band.Of(43.Volts(), 54.Volts(), 57.Volts()),
@@ -29,7 +29,8 @@ public static partial class LockhouseShelf
         SourceResistance = Band.Of(5.Milliohms(), 6.Milliohms(), 9.Milliohms()),
         SourceInductance = 5.Microhenries(),
         OutputCapacitance = 22.Millifarads(),
-        OutputCapacitorEsr = 1.5.Milliohms(),
+        OutputCapacitorEsr = 8.Milliohms(),
+        ProspectiveFault = new() { Current = Band.Of(6.3.Kiloamperes(), 11.4.Kiloamperes()), TimeConstant = 1.Milliseconds() },
         ContinuousCurrent = 250.Amperes(),
         Earthing = Earthing.Negative,
     };
@@ -53,7 +54,7 @@ public static partial class LockhouseShelf
             Path = [Parts.Fuses.Reed25.As($"F{10 + slot}"), SledTrace, SledConnector],
             Return = Return.Mirrored,
             Clamps = [SledClamp],
-            Loads = [new() { Power = 600.Watts(), MinVoltage = 40.Volts(), MaxVoltage = 75.Volts(), InputCapacitance = 940.Microfarads() }],
+            Loads = [new() { Power = 600.Watts(), MinVoltage = 40.Volts(), MaxVoltage = 75.Volts(), InputCapacitance = 940.Microfarads(), InputCapacitorEsr = 60.Milliohms() }],
         }),
     ];
 }

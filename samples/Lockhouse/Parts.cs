@@ -17,7 +17,7 @@ public static class Parts
             Citation = Invented,
             RatedCurrent = 25.Amperes(),
             DcVoltageRating = 80.Volts(),
-            InterruptingRatings = [new() { Current = 5.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
+            InterruptingRatings = [new() { Current = 20.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
             MeltingIntegral = 320.AmpereSquaredSeconds(),
             ClearingIntegrals = [new() { Value = 900.AmpereSquaredSeconds(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
             RatingBasis = RatingBasis.CarriesThreeQuarters,

@@ -21,6 +21,14 @@ public partial class CheckValues
         ["SC-12"] = row => Contributions.BatteryPeak(row["UnB"], row["RB_ohm"], row["RBL_ohm"]),
         ["SC-13"] = row => Contributions.BatteryQuasiSteady(row["UnB"], row["RB_ohm"], row["RBL_ohm"]),
         ["SC-23"] = row => StandardGates.SureOpeningMultiple(Characteristic.Iec60269gG, row["In_A"])!.Value * row["In_A"],
+        ["SC-24"] = row => FarEnd(row["Vmin"], row["Rs_ohm"], row["L_m"] * row["r_ohm_km"] / 1000, row["T_C"]).Current.Low,
+        ["OP-01"] = row => Opens(row["Imin_A"], new() { RatedCurrent = row["In_A"].Amperes(), Characteristic = Characteristic.Iec60269gG }),
+        ["OP-02"] = row => Gates(Characteristic.Iec60269gG, 63).LongestTime(row["Imin_A"]) <= 5 ? 1 : 0,
+        ["OP-03"] = row => Opens(row["Ilim_A"], new() { RatedCurrent = row["In_A"].Amperes(), Characteristic = Characteristic.Ul248Part14 }),
+        ["IR-01"] = row => Interrupts(row["IR_A"], row["I2t_m_A2s"], new() { Voltage = 54.Volts(), CurrentLimit = new() { Level = 20.Amperes() }, OutputCapacitance = 10.Millifarads(), OutputCapacitorEsr = 10.Milliohms(), OutputCapacitorEsl = 2.Microhenries() }),
+        ["IR-02"] = row => Interrupts(row["IR_A"], 1, new() { Voltage = 54.Volts(), ProspectiveFault = new() { Current = row["Imax_A"].Amperes() } }),
+        ["IR-03"] = row => Interrupts(row["IR_A"], 1, new() { Voltage = 54.Volts(), ProspectiveFault = new() { Current = row["Imax_A"].Amperes() } }),
+        ["VR-04"] = row => Proven(row["tau_circuit_s"], row["tau_tested_s"]),
         ["CD-01"] = row => Damping(Waveform.Capacitive(1, row["R_ohm"], row["L_H"], row["C_F"])),
         ["CD-02"] = row => Discharge(row).PeakCurrent,
         ["CD-03"] = row => Discharge(row).Peak().Time * 1e6,
@@ -132,4 +140,42 @@ public partial class CheckValues
 
     private static double LeastWith(double rated, double longest) =>
         StandardGates.Of(Characteristic.Iec60269gG, rated).Where(gate => gate.Longest == longest).Min(gate => gate.Multiple) * rated;
+
+    private static Network.SmallFault FarEnd(double volts, double source, double path, double celsius)
+    {
+        var rail = new Rail
+        {
+            From = new Battery { OpenCircuitVoltage = volts.Volts(), InternalResistance = source.Ohms() },
+            Path = [new Wire { Resistance = path.Ohms(), TemperatureLimit = celsius.Celsius() }],
+            Return = Return.Mirrored,
+        };
+        return new Network([rail]).SmallestFault(rail, -1, 0);
+    }
+
+    /// <summary>1 where a fuse surely opens on what a source gives, with a conductor behind it that bears nothing for ever; the rows compare as RAIL0302 does.</summary>
+    private static double Opens(double amperes, Fuse fuse) => Holds<RailRules.Rules.FaultTooSmallToOpen>(new Supply { Voltage = 54.Volts(), CurrentLimit = new() { Level = amperes.Amperes() } }, fuse);
+
+    private static double Interrupts(double rating, double melting, Supply source) => Holds<RailRules.Rules.InterruptingRatingExceeded>(source, new()
+    {
+        InterruptingRatings = [new() { Current = rating.Amperes(), Voltage = 250.Volts() }],
+        MeltingIntegral = melting.AmpereSquaredSeconds(),
+    });
+
+    private static double Proven(double circuit, double tested) => Holds<RailRules.Rules.InterruptingConditionsExceeded>(
+        new Supply { Voltage = 54.Volts(), ProspectiveFault = new() { Current = 1.Kiloamperes(), TimeConstant = circuit.Seconds() } },
+        new() { InterruptingRatings = [new() { Current = 10.Kiloamperes(), Voltage = 250.Volts(), TimeConstant = tested.Seconds() }] });
+
+    private static double Holds<T>(Supply source, Fuse fuse)
+        where T : RailRules.Rules.Rule, new()
+    {
+        var rail = new Rail
+        {
+            From = source,
+            Path = [fuse with { ColdResistance = 0.Ohms() }, new Wire { Resistance = 0.Ohms(), Ampacity = 0.1.Amperes(), Inductance = UnitsNet.ElectricInductance.Zero }],
+            Return = Return.Mirrored,
+        };
+        var check = new T().Apply(new Network([rail])).Single();
+        Assert.NotEqual(Verdict.Undecided, check.Verdict);
+        return check.Verdict == Verdict.Holds ? 1 : 0;
+    }
 }

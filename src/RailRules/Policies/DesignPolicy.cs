@@ -52,4 +52,19 @@ public sealed record DesignPolicy
 
     /// <summary>Allowed rise of a trace above the air (K) (0204, 0307, 0503). Common practice, no source.</summary>
     public TemperatureDelta TraceRise { get; init; } = TemperatureDelta.FromKelvins(20);
+
+    /// <summary>Share of an interrupting rating that may be used (0301).</summary>
+    public double InterruptingFraction { get; init; } = 1.00;
+
+    /// <summary>Time constant (s) up to which ratings and clearing data that state none are credited, and that is assumed of sources and conductors known by their resistance alone (0306). Common practice, no source.</summary>
+    public Duration AssumedTimeConstant { get; init; } = Duration.FromMilliseconds(1);
+
+    /// <summary>Resistance of the fault (Ω) where the smallest current counts (0302).</summary>
+    public ElectricResistance FaultResistance { get; init; } = ElectricResistance.Zero;
+
+    /// <summary>Arc voltage of the fault (V) where the smallest current counts (0302).</summary>
+    public ElectricPotential ArcVoltage { get; init; } = ElectricPotential.Zero;
+
+    /// <summary>Power (W) that may flow into a fault for ever where nothing else is harmed; null: no limit (0302).</summary>
+    public Power? PersistentFaultPower { get; init; }
 }

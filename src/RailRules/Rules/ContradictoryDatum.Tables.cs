@@ -138,7 +138,12 @@ public sealed partial class ContradictoryDatum
             .Number(nameof(DesignPolicy.VoltageFraction), policy => policy.VoltageFraction, "", Bounds.ShareAboveZero)
             .Number(nameof(DesignPolicy.UnprotectedLength), policy => policy.UnprotectedLength.Meters, "m", Bounds.ZeroUp)
             .Number(nameof(DesignPolicy.ConnectorContinuous), policy => policy.ConnectorContinuous, "", Bounds.ShareAboveZero)
-            .Number(nameof(DesignPolicy.TraceRise), policy => policy.TraceRise.Kelvins, "K", Bounds.AboveZero),
+            .Number(nameof(DesignPolicy.TraceRise), policy => policy.TraceRise.Kelvins, "K", Bounds.AboveZero)
+            .Number(nameof(DesignPolicy.InterruptingFraction), policy => policy.InterruptingFraction, "", Bounds.ShareAboveZero)
+            .Number(nameof(DesignPolicy.AssumedTimeConstant), policy => policy.AssumedTimeConstant.Seconds, "s", Bounds.ZeroUp)
+            .Number(nameof(DesignPolicy.FaultResistance), policy => policy.FaultResistance.Ohms, "Ω", Bounds.ZeroUp)
+            .Number(nameof(DesignPolicy.ArcVoltage), policy => policy.ArcVoltage.Volts, "V", Bounds.ZeroUp)
+            .Number(nameof(DesignPolicy.PersistentFaultPower), policy => (double?)policy.PersistentFaultPower?.Watts, "W", Bounds.ZeroUp),
 
         new Table<CurrentLimit>(
             (limit, report) =>

@@ -44,6 +44,9 @@ public sealed class SampleTests
     [InlineData("RAIL0201", "Reed20", "SledOverloaded", "0.75", "0.86", "55 °C", "12.9 A")]
     [InlineData("RAIL0202", "Rush25", "55 °C", "25 °C")]
     [InlineData("RAIL0203", "Moss25", "-5 °C", "0 °C")]
+    [InlineData("RAIL0301", "Reed25Weak", "SledWeak", "1 kA", "80 V")]
+    [InlineData("RAIL0302", "Reed25", "Signals", "33.8 A", "29 A", "source limit")]
+    [InlineData("RAIL0306", "Reed25Quick", "SledQuick", "20 kA", "100 µs")]
     [InlineData("RAIL0307", "LampCable", "Plant")]
     public async Task Messages_of_the_unsafe_sample_say_part_and_numbers(string id, params string[] words)
     {

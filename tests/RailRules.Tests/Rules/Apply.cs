@@ -24,7 +24,7 @@ internal static class Apply
     /// <summary>A rail of one part and one constant current, with nothing else in doubt.</summary>
     internal static Rail Carrying(double amperes, Element part, Surroundings? surroundings = null, DesignPolicy? policy = null, double volts = 48) => new("Rail")
     {
-        From = new Supply { Name = "Source", Voltage = volts.Volts(), TransientMax = volts.Volts(), ContinuousCurrent = 1.Kiloamperes() },
+        From = new Supply { Name = "Source", Voltage = volts.Volts(), TransientMax = volts.Volts(), ContinuousCurrent = 1.Kiloamperes(), ProspectiveFault = new() { Current = 2.Kiloamperes(), TimeConstant = 1.Milliseconds() } },
         Path = [part],
         Return = NoReturn,
         Loads = [new("Rail") { Current = amperes.Amperes() }],

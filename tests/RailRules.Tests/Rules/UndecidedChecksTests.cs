@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using RailRules.Rules;
 
 namespace RailRules.Tests.Rules;
@@ -5,12 +6,14 @@ namespace RailRules.Tests.Rules;
 /// <summary>RAIL0004: one finding a rail, with the data missing and the rules that wait for them.</summary>
 public sealed class UndecidedChecksTests
 {
+    private static readonly ImmutableArray<InterruptingRating> Breaks = [new() { Current = 10.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 5.Milliseconds() }];
+
     private static Check Summary(Rail rail) => Assert.Single(Engine.Check([rail]), check => check.Rule == "RAIL0004" && ReferenceEquals(check.Rail, rail));
 
     [Fact]
     public void Missing_data_are_listed_once_with_the_rules_that_wait()
     {
-        var fuse = new Fuse { PartNumber = "Reed20", RatedCurrent = 20.Amperes(), RatingBasis = RatingBasis.CarriesRating, ReferenceAmbient = 25.Celsius(), ColdResistance = 1.Milliohms() };
+        var fuse = new Fuse { PartNumber = "Reed20", RatedCurrent = 20.Amperes(), RatingBasis = RatingBasis.CarriesRating, ReferenceAmbient = 25.Celsius(), ColdResistance = 1.Milliohms(), InterruptingRatings = Breaks };
         var rail = Apply.Carrying(5, fuse, volts: 54);
         var other = new Rail("Rail") { From = rail.From, Path = rail.Path, Return = rail.Return, Surroundings = rail.Surroundings, Loads = [new("Rail") { Current = 5.Amperes(), MaxVoltage = 75.Volts() }] };
         var check = Summary(other);
@@ -24,7 +27,7 @@ public sealed class UndecidedChecksTests
     [Fact]
     public void A_rail_that_is_decided_throughout_holds()
     {
-        var fuse = new Fuse { RatedCurrent = 20.Amperes(), RatingBasis = RatingBasis.CarriesRating, ReferenceAmbient = 25.Celsius(), ColdResistance = 1.Milliohms(), DcVoltageRating = 80.Volts() };
+        var fuse = new Fuse { RatedCurrent = 20.Amperes(), RatingBasis = RatingBasis.CarriesRating, ReferenceAmbient = 25.Celsius(), ColdResistance = 1.Milliohms(), DcVoltageRating = 80.Volts(), InterruptingRatings = Breaks };
         var rail = Apply.Carrying(5, fuse, volts: 54);
         var whole = new Rail("Rail") { From = rail.From, Path = rail.Path, Return = rail.Return, Surroundings = rail.Surroundings, Loads = [new("Rail") { Current = 5.Amperes(), MaxVoltage = 75.Volts() }] };
         Assert.Equal(Verdict.Holds, Summary(whole).Verdict);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 
 namespace RailRules.Physics;
 
@@ -88,6 +89,39 @@ internal sealed partial class FaultNetwork
     /// <param name="off">Time at which it switches off (s); infinite where it does not.</param>
     internal void LimitSource(int branch, double response, double peak, double level, double off = double.PositiveInfinity) =>
         branches[branch].Limit = new(response, peak, level, off);
+
+    /// <summary>All numbers of the network as text: two networks of one fingerprint have the same solution.</summary>
+    internal string Fingerprint()
+    {
+        var text = new StringBuilder(branches.Count * 64);
+        foreach (var branch in branches)
+        {
+            text.Append(branch.From).Append('>').Append(branch.To).Append(branch.OneWay ? '!' : ':');
+            Add(branch.Resistance);
+            Add(branch.Inductance);
+            Add(branch.Voltage);
+            Add(branch.Initial);
+            if (branch.IsCapacitor)
+            {
+                Add(branch.Capacitance);
+                Add(branch.Charge);
+            }
+
+            if (branch.Limit is { } limit)
+            {
+                text.Append('L');
+                Add(limit.Response);
+                Add(limit.Peak);
+                Add(limit.Level);
+                Add(limit.Off);
+            }
+        }
+
+        return text.ToString();
+
+        void Add(double value) => text.Append((char)(BitConverter.DoubleToInt64Bits(value) >> 48)).Append((char)(BitConverter.DoubleToInt64Bits(value) >> 32))
+            .Append((char)(BitConverter.DoubleToInt64Bits(value) >> 16)).Append((char)BitConverter.DoubleToInt64Bits(value));
+    }
 
     /// <summary>The current of every branch from the fault on; null where the network has no solution (a loop without any resistance, a current without a way).</summary>
     internal ImmutableArray<Waveform>? Solve()

@@ -25,9 +25,11 @@ public static class Case007
                 DcVoltageRating = 32.Volts(),
                 InterruptingRatings = [new() { Current = 2.Kiloamperes(), Voltage = 32.Volts() }],
                 ReferenceAmbient = 25.Celsius(),
+                ColdResistance = 0.Ohms(), // the case counts pack and leads only
             },
-            new Wire { Name = "Lead", Section = 16.SquareMillimeters(), Ampacity = 80.Amperes() },
+            new Wire { Name = "Lead", Section = 16.SquareMillimeters(), Ampacity = 80.Amperes(), Resistance = 0.Ohms() }, // in the pack's 30 mΩ
         ],
+        Return = Return.Mirrored,
         Surroundings = new() { Ambient = 25.Celsius() },
         Capacitors = [new() { Name = "BusCapacitor", VoltageRating = 35.Volts() }],
         Loads = [new() { Name = "Motor", Current = 40.Amperes(), Regenerates = true, RegeneratedCurrent = 25.Amperes(), MaxVoltage = 35.Volts() }],

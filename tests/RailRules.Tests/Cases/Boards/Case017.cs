@@ -4,12 +4,12 @@ namespace RailRules.Tests.Cases.Boards;
 [Board]
 public static class Case017
 {
-    /// <summary>500 A prospective at 14.4 V.</summary>
+    /// <summary>500 A prospective.</summary>
     public static readonly Battery Starter = new()
     {
         OpenCircuitVoltage = Band.Of(12.Volts(), 12.8.Volts()),
         ChargeVoltage = 14.4.Volts(),
-        InternalResistance = (14.4 / 500).Ohms(),
+        InternalResistance = (12.8 / 500).Ohms(), // a battery's fault starts from its open-circuit voltage
     };
 
     public static readonly Rail Counter = new()

@@ -20,8 +20,9 @@ public static class Case025
                 InterruptingRatings = [new() { Current = 50.Amperes(), Voltage = 63.Volts() }],
                 MeltingIntegral = 4.AmpereSquaredSeconds(),
                 ReferenceAmbient = 25.Celsius(),
+                ColdResistance = 0.Ohms(), // in the 0.2 Ω of the return
             },
-            new Trace { Name = "Copper", Ampacity = 4.Amperes() },
+            new Trace { Name = "Copper", Ampacity = 4.Amperes(), Resistance = 0.Ohms() },
         ],
         Return = Return.OfResistance(0.2.Ohms()), // leads and fuse
         Surroundings = new() { Ambient = 25.Celsius() },
