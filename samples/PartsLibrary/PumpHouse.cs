@@ -18,6 +18,7 @@ public static class PumpHouse
         TransientMax = 60.Volts(),
         SourceResistance = Band.Of(8.Milliohms(), 10.Milliohms(), 14.Milliohms()),
         SourceInductance = 4.Microhenries(),
+        ProspectiveFault = new() { Current = Band.Of(3.1.Kiloamperes(), 7.Kiloamperes()), TimeConstant = 500.Microseconds() },
         OutputCapacitance = 4.7.Millifarads(),
         OutputCapacitorEsr = 4.Milliohms(),
         ContinuousCurrent = 80.Amperes(),
