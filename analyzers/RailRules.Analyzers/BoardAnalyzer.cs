@@ -30,7 +30,7 @@ public sealed class BoardAnalyzer : DiagnosticAnalyzer
             return;
         }
 
-        var boards = new CompilationBoards(context.Compilation, types);
+        var boards = new CompilationBoards(context.Compilation, types, BoardSettings.Of(context.Options.AnalyzerConfigOptionsProvider.GlobalOptions));
         context.RegisterSymbolAction(symbol => Analyze(symbol, boards), SymbolKind.NamedType);
     }
 
@@ -50,7 +50,7 @@ public sealed class BoardAnalyzer : DiagnosticAnalyzer
 
         foreach (var finding in findings)
         {
-            context.ReportDiagnostic(Diagnostic.Create(Descriptors.Of(finding.Id), finding.Location, finding.Others, finding.Message));
+            context.ReportDiagnostic(Diagnostic.Create(Descriptors.Of(finding.Id), finding.Location, finding.Others, finding.Properties, finding.Message));
         }
     }
 }
@@ -58,5 +58,10 @@ public sealed class BoardAnalyzer : DiagnosticAnalyzer
 /// <summary>One finding: the rule's id, where it is shown, and the whole message.</summary>
 internal sealed record Finding(string Id, Location Location, string Message)
 {
+    /// <summary>The key under which a finding of RAIL0015 or RAIL0910 names the rule that it is about.</summary>
+    public const string Rule = "rule";
+
     public ImmutableArray<Location> Others { get; init; } = [];
+
+    public ImmutableDictionary<string, string?> Properties { get; init; } = ImmutableDictionary<string, string?>.Empty;
 }

@@ -9,9 +9,10 @@ namespace RailRules.Analyzers;
 /// </summary>
 internal sealed class BoardEvaluation
 {
-    private BoardEvaluation(INamedTypeSymbol board, ImmutableArray<MemberResult> members, ImmutableArray<Rail> rails, ImmutableArray<Check> checks, long steps, bool overBudget)
+    private BoardEvaluation(INamedTypeSymbol board, BoardWaivers waivers, ImmutableArray<MemberResult> members, ImmutableArray<Rail> rails, ImmutableArray<Check> checks, long steps, bool overBudget)
     {
         Board = board;
+        Waivers = waivers;
         Members = members;
         Rails = rails;
         Checks = checks;
@@ -20,6 +21,9 @@ internal sealed class BoardEvaluation
     }
 
     public INamedTypeSymbol Board { get; }
+
+    /// <summary>The waivers of the board, and of other boards whose rails it reaches.</summary>
+    public BoardWaivers Waivers { get; }
 
     /// <summary>The board's own members and all that they read, each once.</summary>
     public ImmutableArray<MemberResult> Members { get; }
@@ -34,7 +38,7 @@ internal sealed class BoardEvaluation
 
     public bool OverBudget { get; }
 
-    public static BoardEvaluation Run(INamedTypeSymbol board, KnownTypes types, EvaluationSession session, EvaluationLimits limits, CancellationToken cancellation)
+    public static BoardEvaluation Run(INamedTypeSymbol board, KnownTypes types, EvaluationSession session, BoardSettings settings, CancellationToken cancellation)
     {
         var own = MembersOf(board, types).ToList();
         var values = new List<object?>(own.Count);
@@ -66,7 +70,7 @@ internal sealed class BoardEvaluation
             }
         }
 
-        var overBudget = steps > limits.Steps || reached.Any(result => result.Problems.Any(problem => problem.Kind == ProblemKind.Budget));
+        var overBudget = steps > settings.Limits.Steps || reached.Any(result => result.Problems.Any(problem => problem.Kind == ProblemKind.Budget));
         var rails = new List<Rail>();
         if (!overBudget)
         {
@@ -78,8 +82,9 @@ internal sealed class BoardEvaluation
         }
 
         cancellation.ThrowIfCancellationRequested();
-        var checks = rails.Count == 0 ? [] : Engine.Check(rails, session.IsUnknown);
-        return new BoardEvaluation(board, [.. reached], [.. rails], checks, steps, overBudget);
+        var waivers = BoardWaivers.Of(board, reached, types);
+        var checks = rails.Count == 0 ? [] : Engine.Check(rails, waivers.Options with { IsUnknown = session.IsUnknown, Today = settings.Today });
+        return new BoardEvaluation(board, waivers, [.. reached], [.. rails], checks, steps, overBudget);
     }
 
     /// <summary>The static members of a board and of the types nested in it, in the order in which they stand.</summary>

@@ -8,11 +8,12 @@ namespace RailRules.Analyzers;
 /// <summary>The findings of a board: its failing and undecided checks, what could not be evaluated, and a form that cannot work.</summary>
 internal static class BoardFindings
 {
-    public static ImmutableArray<Finding> Of(BoardEvaluation board, KnownTypes types, EvaluationSession session, EvaluationLimits limits, CancellationToken cancellation)
+    public static ImmutableArray<Finding> Of(BoardEvaluation board, KnownTypes types, EvaluationSession session, BoardSettings settings, CancellationToken cancellation)
     {
         var findings = new List<Finding>();
         AddForm(board, types, findings, cancellation);
-        AddBudget(board, limits, findings, cancellation);
+        AddToday(board, settings, findings);
+        AddBudget(board, settings.Limits, findings, cancellation);
         AddProblems(board, session, findings);
         AddChecks(board, types, session, findings, cancellation);
         return [.. findings.OrderBy(finding => finding.Location.SourceTree?.FilePath, StringComparer.Ordinal).ThenBy(finding => finding.Location.SourceSpan.Start).ThenBy(finding => finding.Id, StringComparer.Ordinal)];
@@ -48,6 +49,15 @@ internal static class BoardFindings
             {
                 findings.Add(new Finding(FoundationRules.BadForm.Id, member.Locations[0], $"'{member.Name}' is not static, so it is not checked; the rails of a board are its static members"));
             }
+        }
+    }
+
+    /// <summary>A date of the build that cannot be read would leave every waiver unjudged in silence.</summary>
+    private static void AddToday(BoardEvaluation board, BoardSettings settings, List<Finding> findings)
+    {
+        if (settings.UnreadToday is { } text && board.Waivers.FirstDated is { } location)
+        {
+            findings.Add(new Finding(FoundationRules.BadForm.Id, location, $"the build property {BoardSettings.TodayProperty} is '{text}', which is no date, so whether this waiver is past its date is not judged; write year-month-day, e.g. 2027-06-30"));
         }
     }
 
@@ -111,13 +121,22 @@ internal static class BoardFindings
         var order = new List<(string, SyntaxTree?, TextSpan)>();
         foreach (var check in board.Checks)
         {
-            if (check.Verdict != Verdict.Fails || !Descriptors.TryGet(check.Rule, out _) || BelongsElsewhere(check, board, types, session))
+            if (check.Verdict is not (Verdict.Fails or Verdict.Waived) || !Descriptors.TryGet(check.Rule, out _) || BelongsElsewhere(check, board, types, session))
             {
                 continue;
             }
 
             var location = LocationOf(check, board, session, cancellation);
             var finding = new Finding(check.Rule, location, check.Message) { Others = OthersOf(check, location, session) };
+            if (check.Waiver is { } waiver)
+            {
+                finding = new Finding(FoundationRules.Waived.Id, location, $"{check.Rule} is waived: {check.Message}; reason: {waiver.Text}")
+                {
+                    Others = board.Waivers.LocationOf(waiver) is { } written ? finding.Others.Insert(0, written) : finding.Others,
+                    Properties = finding.Properties.Add(Finding.Rule, check.Rule),
+                };
+            }
+
             var key = (check.Rule, location.SourceTree, location.SourceSpan);
             if (!groups.TryGetValue(key, out var group))
             {
@@ -143,7 +162,7 @@ internal static class BoardFindings
     }
 
     /// <summary>Findings at one place on several rails are one if they are about the same kind of datum.</summary>
-    private static string SubjectKey(Check check) => check.Places.Length < 2 ? "" : check.Places[1].Datum ?? "";
+    private static string SubjectKey(Check check) => (check.Places.Length < 2 ? "" : check.Places[1].Datum ?? "") + (check.Waiver is null ? "" : "\0" + check.Waiver.Text);
 
     /// <summary>A datum that contradicts itself is shown where the part is declared, by that type's own analysis.</summary>
     private static bool BelongsElsewhere(Check check, BoardEvaluation board, KnownTypes types, EvaluationSession session)
@@ -159,6 +178,11 @@ internal static class BoardFindings
 
     private static Location LocationOf(Check check, BoardEvaluation board, EvaluationSession session, CancellationToken cancellation)
     {
+        if (check.Part is Waiver waiver && board.Waivers.LocationOf(waiver) is { } written)
+        {
+            return written;
+        }
+
         foreach (var place in check.Places)
         {
             if (Places.Within(board.Board, session.OriginOf(place.Owner, place.Datum, place.Index)) is { } node)

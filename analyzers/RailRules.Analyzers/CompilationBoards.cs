@@ -10,17 +10,17 @@ internal sealed class CompilationBoards
 {
     private readonly Compilation compilation;
     private readonly KnownTypes types;
-    private readonly EvaluationLimits limits;
+    private readonly BoardSettings settings;
     private readonly Lazy<EvaluationSession> session;
     private readonly Lazy<ImmutableArray<INamedTypeSymbol>> boards;
     private readonly ConcurrentDictionary<INamedTypeSymbol, BoardEvaluation> evaluations = new(SymbolEqualityComparer.Default);
 
-    public CompilationBoards(Compilation compilation, KnownTypes types, EvaluationLimits? limits = null)
+    public CompilationBoards(Compilation compilation, KnownTypes types, BoardSettings? settings = null)
     {
         this.compilation = compilation;
         this.types = types;
-        this.limits = limits ?? new EvaluationLimits();
-        session = new Lazy<EvaluationSession>(() => EvaluationSession.TryCreate(compilation, this.limits)!);
+        this.settings = settings ?? new BoardSettings();
+        session = new Lazy<EvaluationSession>(() => EvaluationSession.TryCreate(compilation, this.settings.Limits)!);
         boards = new Lazy<ImmutableArray<INamedTypeSymbol>>(() => FindBoards(compilation.Assembly.GlobalNamespace, types));
     }
 
@@ -36,13 +36,13 @@ internal sealed class CompilationBoards
         {
             // A nested type lies inside its board's declaration and is reported with it.
             return SymbolEqualityComparer.Default.Equals(board, type)
-                ? session.Value.OnDeepStack(() => BoardFindings.Of(Evaluate(type, cancellation), types, session.Value, limits, cancellation))
+                ? session.Value.OnDeepStack(() => BoardFindings.Of(Evaluate(type, cancellation), types, session.Value, settings, cancellation))
                 : [];
         }
 
         var members = types.ModelMembers(type).Where(member => types.HoldsLibraryTypes(TypeOf(member))).ToList();
         var mayBeRead = members.Count > 0 || (!boards.Value.IsEmpty && type.GetMembers().Any(member => member is IFieldSymbol { IsStatic: true, IsConst: false } or IPropertySymbol { IsStatic: true }));
-        return mayBeRead
+        return mayBeRead || types.WaiversOn(type).Any()
             ? session.Value.OnDeepStack(() => PartFindings.Of(type, members, this, types, session.Value, cancellation))
             : [];
     }
@@ -57,7 +57,7 @@ internal sealed class CompilationBoards
     }
 
     private BoardEvaluation Evaluate(INamedTypeSymbol board, CancellationToken cancellation) =>
-        evaluations.GetOrAdd(board, key => BoardEvaluation.Run(key, types, session.Value, limits, cancellation));
+        evaluations.GetOrAdd(board, key => BoardEvaluation.Run(key, types, session.Value, settings, cancellation));
 
     private static ITypeSymbol TypeOf(ISymbol member) => member is IFieldSymbol field ? field.Type : ((IPropertySymbol)member).Type;
 

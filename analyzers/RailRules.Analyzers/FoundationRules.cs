@@ -32,8 +32,8 @@ internal static class FoundationRules
         "Static members are initialised in the order in which they stand; this one is read before that, so the program would see no value.");
 
     public static readonly RuleDescription BadForm = new(
-        "RAIL0012", "A board in a form that cannot work", RuleSeverity.Error,
-        "A class marked [Board] is written in a form in which its rails cannot be found or evaluated.");
+        "RAIL0012", "A board, rule or waiver in a form that cannot work", RuleSeverity.Error,
+        "A class marked [Board], a waiver or a rule of the team's own is written in a form in which it cannot do what it is for.");
 
     public static readonly RuleDescription ForeignValue = new(
         "RAIL0013", "A value of another assembly that is not carried", RuleSeverity.Warning,
@@ -44,6 +44,10 @@ internal static class FoundationRules
         "RAIL0014", "Rails left unchecked by this build", RuleSeverity.Error,
         "The build has boards, and its compiler is too old to check them or analysis is switched off.");
 
+    public static readonly RuleDescription Waived = new(
+        "RAIL0015", "A waived finding", RuleSeverity.Information,
+        "A check that fails or is undecided and that the team has waived, with the reason; it stays in every review.");
+
     public static readonly IReadOnlyList<RuleDescription> All =
-        [NotComputable, BudgetExceeded, UnreadTable, UnreachedRail, Throws, NotInitialised, BadForm, ForeignValue, Unchecked];
+        [NotComputable, BudgetExceeded, UnreadTable, UnreachedRail, Throws, NotInitialised, BadForm, ForeignValue, Unchecked, Waived];
 }

@@ -7,18 +7,20 @@ internal sealed class KnownTypes
 {
     private readonly INamedTypeSymbol board;
     private readonly INamedTypeSymbol source;
+    private readonly INamedTypeSymbol? waiver;
     private readonly IAssemblySymbol library;
 
-    private KnownTypes(INamedTypeSymbol board, INamedTypeSymbol source)
+    private KnownTypes(INamedTypeSymbol board, INamedTypeSymbol source, INamedTypeSymbol? waiver)
     {
         this.board = board;
         this.source = source;
+        this.waiver = waiver;
         library = source.ContainingAssembly;
     }
 
     public static KnownTypes? TryCreate(Compilation compilation) =>
         compilation.GetTypeByMetadataName("RailRules.BoardAttribute") is { } board && compilation.GetTypeByMetadataName("RailRules.Source") is { } source
-            ? new KnownTypes(board, source)
+            ? new KnownTypes(board, source, compilation.GetTypeByMetadataName("RailRules.WaiverAttribute"))
             : null;
 
     public bool IsBoard(INamedTypeSymbol type)
@@ -33,6 +35,10 @@ internal sealed class KnownTypes
 
         return false;
     }
+
+    /// <summary>The waivers that stand on a class or member.</summary>
+    public IEnumerable<AttributeData> WaiversOn(ISymbol symbol) =>
+        waiver is null ? [] : symbol.GetAttributes().Where(attribute => SymbolEqualityComparer.Default.Equals(attribute.AttributeClass, waiver));
 
     /// <summary>The board in which a type lies: itself, or the outermost board class around it.</summary>
     public INamedTypeSymbol? BoardAround(INamedTypeSymbol type)

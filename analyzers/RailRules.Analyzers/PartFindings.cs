@@ -21,6 +21,7 @@ internal static class PartFindings
             AddUnreached(type, member, result, reachedBy, session, findings);
         }
 
+        AddWaivers(type, members, types, findings);
         AddProblems(type, reachedBy.Value, session, findings);
         return [.. findings.Distinct().OrderBy(finding => finding.Location.SourceTree?.FilePath, StringComparer.Ordinal).ThenBy(finding => finding.Location.SourceSpan.Start).ThenBy(finding => finding.Id, StringComparer.Ordinal)];
     }
@@ -45,6 +46,18 @@ internal static class PartFindings
                         findings.Add(new Finding(FindingText.RuleOf(problem.Kind).Id, node.GetLocation(), FindingText.Of(problem, BoardFindings.Waiting(problem, board, session))));
                     }
                 }
+            }
+        }
+    }
+
+    private static void AddWaivers(INamedTypeSymbol type, IReadOnlyList<ISymbol> members, KnownTypes types, List<Finding> findings)
+    {
+        foreach (var symbol in members.Prepend(type))
+        {
+            foreach (var attribute in types.WaiversOn(symbol))
+            {
+                var waiver = BoardWaivers.Read(attribute);
+                findings.Add(new Finding(FoundationRules.BadForm.Id, BoardWaivers.LocationOf(attribute) ?? symbol.Locations[0], $"waiver of {waiver.Rule} on '{symbol.Name}' cannot work: '{type.Name}' is no board; write it on the [Board] class whose rails have the finding, with On naming what it covers"));
             }
         }
     }

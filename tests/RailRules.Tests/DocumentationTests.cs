@@ -66,11 +66,17 @@ public sealed partial class DocumentationTests
     private static string Said(string id, string name)
     {
         var board = ExampleTypes().Single(type => type.Name == name);
-        var rails = board.GetFields(BindingFlags.Static | BindingFlags.NonPublic).Select(field => field.GetValue(null)).OfType<Rail>();
-        var text = new StringBuilder();
-        foreach (var check in Engine.Check(rails).Where(check => check.Rule == id))
+        var fields = board.GetFields(BindingFlags.Static | BindingFlags.NonPublic);
+        var options = new CheckOptions
         {
-            text.Append(check.Verdict == Verdict.Fails ? "fails" : check.Verdict == Verdict.Holds ? "holds" : "undecided");
+            Members = [.. fields.Select(field => new BoardMember(field.Name, [field.GetValue(null)!]))],
+            Waivers = [.. board.GetCustomAttributes<WaiverAttribute>().Select(waiver => new Waiver(waiver.Rule) { On = waiver.On, Reason = waiver.Reason, ApprovedBy = waiver.ApprovedBy, Until = waiver.Until })],
+            Today = new DateTime(2026, 7, 1, 0, 0, 0, DateTimeKind.Unspecified),
+        };
+        var text = new StringBuilder();
+        foreach (var check in Engine.Check(fields.Select(field => field.GetValue(null)).OfType<Rail>(), options).Where(check => check.Rule == id))
+        {
+            text.Append(check.Verdict.ToString().ToLowerInvariant());
             text.Append(check.Margin is { } margin ? $", margin {Figures.Text(margin, "×")}: " : ": ").Append(check.Message).Append('\n');
             foreach (var step in check.Working)
             {

@@ -8,7 +8,7 @@ namespace RailRules;
 /// </summary>
 /// <param name="Rule">The rule's id, e.g. RAIL0201, or the team's own.</param>
 /// <param name="Subject">What is judged: object and datum, e.g. <c>'Reed20' on rail 'Sled 1': DcVoltageRating</c>.</param>
-/// <param name="Verdict">Holds, fails or undecided.</param>
+/// <param name="Verdict">Holds, fails, undecided or waived.</param>
 /// <param name="Margin">Capacity over demand; positive infinity where nothing is demanded; null in structural rules and where it cannot be known.</param>
 /// <param name="Message">One sentence without a final period: part, datum and the number that matters.</param>
 public sealed record Check(string Rule, string Subject, Verdict Verdict, double? Margin, string Message)
@@ -42,6 +42,12 @@ public sealed record Check(string Rule, string Subject, Verdict Verdict, double?
     /// </summary>
     public ImmutableArray<DatumPlace> Places { get; init; } = [];
 
+    /// <summary>The waiver that covers it, where its verdict is <see cref="Verdict.Waived"/>.</summary>
+    public Waiver? Waiver { get; init; }
+
+    /// <summary>What its verdict is without the waiver; null where no waiver covers it.</summary>
+    public Verdict? WaivedVerdict { get; init; }
+
     /// <summary>The object that is judged, where it is one: with the first place it tells checks of one thing from those of another.</summary>
     internal object? Part { get; init; }
 
@@ -65,6 +71,9 @@ public enum Verdict
 
     /// <summary>Data are missing that decide.</summary>
     Undecided,
+
+    /// <summary>It fails, or is undecided, and the team has waived it, with a reason and an approver. Not a pass: it stays in every review.</summary>
+    Waived,
 }
 
 /// <summary>A quantity as a check uses it.</summary>

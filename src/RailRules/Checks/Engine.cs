@@ -8,19 +8,31 @@ public static class Engine
 {
     /// <summary>Every check of the rails and of what feeds them, with its working, in order of rail and rule.</summary>
     /// <param name="rails">The board's rails.</param>
-    public static ImmutableArray<Check> Check(IEnumerable<Rail> rails) => Check(rails, null);
+    public static ImmutableArray<Check> Check(IEnumerable<Rail> rails) => Check(rails, new CheckOptions());
 
     /// <summary>Every check of the rails and of what feeds them.</summary>
     /// <param name="rails">The board's rails.</param>
     /// <param name="isUnknown">Whether a datum (owner, property) was written but could not be worked out; what depends on it is undecided.</param>
     public static ImmutableArray<Check> Check(IEnumerable<Rail> rails, Func<object, string, bool>? isUnknown) =>
-        Check(new Network(rails, isUnknown), Registry.All);
+        Check(rails, new CheckOptions { IsUnknown = isUnknown });
+
+    /// <summary>Every check of the rails and of what feeds them, those that the board's waivers cover marked as waived.</summary>
+    /// <param name="rails">The board's rails.</param>
+    /// <param name="options">What else is to be known of the board.</param>
+    public static ImmutableArray<Check> Check(IEnumerable<Rail> rails, CheckOptions options) =>
+        Check(new Network(rails, options.IsUnknown), Registry.All, options);
 
     /// <summary>Applies the rules given; one cause gives one finding.</summary>
-    internal static ImmutableArray<Check> Check(Network network, ImmutableArray<Rule> rules)
+    internal static ImmutableArray<Check> Check(Network network, ImmutableArray<Rule> rules, CheckOptions? options = null)
     {
-        var checks = Silencing.Apply(network, [.. rules.SelectMany(rule => Apply(rule, network))]);
-        checks = checks.AddRange(rules.SelectMany(rule => rule.Summarize(network, checks)));
+        var waivers = network.Waivers = new Waivers(network, options ?? new CheckOptions());
+        var checks = Silencing.Apply(network, waivers.Mark([.. rules.SelectMany(rule => Apply(rule, network))]));
+        waivers.NoteSilenced(checks);
+        foreach (var rule in rules.OrderBy(rule => rule.Stage))
+        {
+            checks = checks.AddRange(waivers.Mark([.. rule.Summarize(network, checks)]));
+        }
+
         var order = new Dictionary<Rail, int>();
         foreach (var rail in network.Rails)
         {

@@ -87,6 +87,9 @@ public sealed partial class Network
     /// <summary>The supplies, batteries and converters that feed the rails; each once.</summary>
     public ImmutableArray<Source> Sources { get; }
 
+    /// <summary>The board's waivers; none until the engine has them.</summary>
+    internal Waivers? Waivers { get; set; }
+
     /// <summary>Whether a datum was written but could not be worked out.</summary>
     public bool IsUnknown(object owner, string datum) => isUnknown?.Invoke(owner, datum) ?? false;
 

@@ -20,6 +20,9 @@ public abstract class Rule
     /// <param name="network">The board.</param>
     /// <param name="checks">The checks of all rules.</param>
     public virtual IEnumerable<Check> Summarize(Network network, ImmutableArray<Check> checks) => [];
+
+    /// <summary>When it summarizes: the later sees what the earlier said.</summary>
+    internal virtual int Stage => 0;
 }
 
 /// <summary>The one description of a rule, from which descriptors, index and pages are made.</summary>

@@ -19,6 +19,9 @@ public sealed class UndecidedChecks : Rule
     public override IEnumerable<Check> Apply(Network network) => [];
 
     /// <inheritdoc/>
+    internal override int Stage => 1;
+
+    /// <inheritdoc/>
     public override IEnumerable<Check> Summarize(Network network, ImmutableArray<Check> checks)
     {
         var named = new HashSet<(DatumPlace, object?)>(checks.Where(check => check.Rule == "RAIL0202" && check.Verdict == Verdict.Fails).Select(PartOf));

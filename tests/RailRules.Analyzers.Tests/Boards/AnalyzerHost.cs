@@ -27,25 +27,25 @@ internal static class AnalyzerHost
         "Consumer", [Usings, .. trees], References, new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, nullableContextOptions: NullableContextOptions.Enable));
 
     /// <summary>All findings of the whole compilation, as in a build, in the order of their places.</summary>
-    public static async Task<ImmutableArray<Diagnostic>> Findings(Compilation compilation) =>
-        Ordered(await WithAnalyzer(compilation).GetAnalyzerDiagnosticsAsync());
+    public static async Task<ImmutableArray<Diagnostic>> Findings(Compilation compilation, params (string Key, string Value)[] options) =>
+        Ordered(await WithAnalyzer(compilation, options).GetAnalyzerDiagnosticsAsync());
 
     /// <summary>All findings, asked for document by document, as editors do.</summary>
-    public static async Task<ImmutableArray<Diagnostic>> FindingsByDocument(Compilation compilation)
+    public static async Task<ImmutableArray<Diagnostic>> FindingsByDocument(Compilation compilation, params (string Key, string Value)[] options)
     {
         var found = new List<Diagnostic>();
         foreach (var tree in compilation.SyntaxTrees)
         {
-            found.AddRange(await FindingsOfDocument(compilation, tree));
+            found.AddRange(await FindingsOfDocument(compilation, tree, options));
         }
 
         return Ordered(found);
     }
 
     /// <summary>The findings of one document on a host that has been asked for nothing else.</summary>
-    public static async Task<ImmutableArray<Diagnostic>> FindingsOfDocument(Compilation compilation, SyntaxTree tree)
+    public static async Task<ImmutableArray<Diagnostic>> FindingsOfDocument(Compilation compilation, SyntaxTree tree, params (string Key, string Value)[] options)
     {
-        var host = WithAnalyzer(compilation);
+        var host = WithAnalyzer(compilation, options);
         var model = compilation.GetSemanticModel(tree);
         return [.. await host.GetAnalyzerSyntaxDiagnosticsAsync(tree, default), .. await host.GetAnalyzerSemanticDiagnosticsAsync(model, null, default)];
     }
@@ -65,9 +65,25 @@ internal static class AnalyzerHost
         return $"{position.Path}({position.StartLinePosition.Line + 1},{position.StartLinePosition.Character + 1}): {diagnostic.Id}: {diagnostic.GetMessage(System.Globalization.CultureInfo.InvariantCulture)}";
     }
 
-    private static CompilationWithAnalyzers WithAnalyzer(Compilation compilation) => compilation.WithAnalyzers(
+    private static CompilationWithAnalyzers WithAnalyzer(Compilation compilation, (string Key, string Value)[] options) => compilation.WithAnalyzers(
         [new BoardAnalyzer()],
-        new CompilationWithAnalyzersOptions(new AnalyzerOptions([]), Throw, concurrentAnalysis: true, logAnalyzerExecutionTime: false));
+        new CompilationWithAnalyzersOptions(new AnalyzerOptions([], new Settings(options)), Throw, concurrentAnalysis: true, logAnalyzerExecutionTime: false));
+
+    /// <summary>The same settings for the whole compilation and for each file.</summary>
+    private sealed class Settings((string Key, string Value)[] settings) : AnalyzerConfigOptionsProvider
+    {
+        public override AnalyzerConfigOptions GlobalOptions { get; } = new Options(settings);
+
+        public override AnalyzerConfigOptions GetOptions(SyntaxTree tree) => GlobalOptions;
+
+        public override AnalyzerConfigOptions GetOptions(AdditionalText textFile) => GlobalOptions;
+
+        private sealed class Options((string Key, string Value)[] settings) : AnalyzerConfigOptions
+        {
+            public override bool TryGetValue(string key, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out string? value) =>
+                (value = settings.FirstOrDefault(setting => KeyComparer.Equals(setting.Key, key)).Value) is not null;
+        }
+    }
 
     private static void Throw(Exception exception, DiagnosticAnalyzer analyzer, Diagnostic diagnostic) => throw new InvalidOperationException("The analyzer threw.", exception);
 
