@@ -13,7 +13,7 @@ public static class Unevaluated
         From = Plant,
         Path = [Parts.Reed25 with { Designator = "F31", RatedCurrent = double.Parse(File.ReadAllText("rating.txt")).Amperes() }], // RAIL0001
         Return = Return.Mirrored,
-        Loads = [new() { Power = 600.Watts(), MaxVoltage = 75.Volts() }],
+        Loads = [new() { Power = 600.Watts(), MinVoltage = 40.Volts(), MaxVoltage = 75.Volts() }],
         Surroundings = LockhouseShelf.Cabin,
     };
 }
@@ -43,9 +43,9 @@ public static class Endless
     private static double Sum()
     {
         var sum = 0.0;
-        while (sum >= 0) // RAIL0002
+        while (sum >= 0)
         {
-            sum += 1;
+            sum += 1; // RAIL0002
         }
 
         return sum;
@@ -60,14 +60,14 @@ public static class Thrower
     {
         From = LockhouseShelf.Plant,
         Path = [Fuses("F33")],
-        Loads = [new() { Power = 100.Watts(), MaxVoltage = 75.Volts() }],
+        Loads = [new() { Power = 100.Watts(), MinVoltage = 40.Volts(), MaxVoltage = 75.Volts() }],
     };
 
     public static readonly Rail Mill = new()
     {
         From = LockhouseShelf.Plant,
         Path = [Late], // RAIL0011
-        Loads = [new() { Power = 100.Watts(), MaxVoltage = 75.Volts() }],
+        Loads = [new() { Power = 100.Watts(), MinVoltage = 40.Volts(), MaxVoltage = 75.Volts() }],
     };
 
     private static readonly Fuse Late = Parts.Reed25.As("F34");

@@ -8,10 +8,10 @@ namespace Lockhouse.Unsafe;
 [Waiver("RAIL0201", On = nameof(SledTwice), Reason = "was a 20 A fuse once", ApprovedBy = "protection engineer")] // RAIL0008
 public static class LockhouseShelf
 {
-    private static readonly Connector MainLug = new() { ContactResistance = Band.Of(0.05.Milliohms(), 0.2.Milliohms()) };
+    private static readonly Connector MainLug = new() { ContactResistance = Band.Of(0.05.Milliohms(), 0.2.Milliohms()), Flammability = Flammability.V0 };
     private static readonly Busbar MainBusbar = new() { Resistance = 0.2.Milliohms() };
     private static readonly Trace SledTrace = new() { Resistance = 1.5.Milliohms() };
-    private static readonly Connector SledConnector = new() { ContactResistance = Band.Of(0.5.Milliohms(), 2.Milliohms()) };
+    private static readonly Connector SledConnector = new() { ContactResistance = Band.Of(0.5.Milliohms(), 2.Milliohms()), Flammability = Flammability.V0 };
     private static readonly Wire LampCable = new() { Length = 4.Meters(), Section = 1.5.SquareMillimeters(), Ampacity = 16.Amperes() };
     private static readonly Load Sled = new() { Power = 600.Watts(), MinVoltage = 40.Volts(), MaxVoltage = 75.Volts() };
 
@@ -29,7 +29,7 @@ public static class LockhouseShelf
         TransientMax = 60.Volts(),
         SourceResistance = Band.Of(5.Milliohms(), 6.Milliohms(), 9.Milliohms()),
         ProspectiveFault = new() { Current = Band.Of(6.3.Kiloamperes(), 11.4.Kiloamperes()), TimeConstant = 1.Milliseconds() },
-        ContinuousCurrent = 250.Amperes(),
+        ContinuousCurrent = 500.Amperes(),
         Earthing = Earthing.Negative,
     };
 
@@ -144,5 +144,60 @@ public static class LockhouseShelf
         Return = Return.Mirrored,
         Loads = [new() { Name = "signals", Current = 2.Amperes(), MaxVoltage = 80.Volts() }],
         Surroundings = Cabin,
+    };
+
+    public static readonly Rail SledClamped = new()
+    {
+        From = Plant,
+        Path = [Parts.Reed25.As("F21"), SledTrace],
+        Return = Return.Mirrored,
+        Clamps = [new() { Name = "LowClamp", Citation = "invented, not for use", StandOffVoltage = 54.Volts() }], // RAIL0104
+        Loads = [Sled],
+        Surroundings = Cabin,
+    };
+
+    public static readonly Rail SledSagging = new()
+    {
+        From = Plant,
+        Path = [Parts.Reed25.As("F22"), new Wire { Name = "YardCable", Resistance = 0.1.Ohms(), Ampacity = 30.Amperes(), TemperatureLimit = 70.Celsius() }],
+        Return = Return.Mirrored,
+        Loads = [Sled], // RAIL0501
+        Surroundings = Cabin,
+    };
+
+    public static readonly Rail SledStarved = new()
+    {
+        From = Plant,
+        Path = [Parts.Reed25.As("F23"), new Wire { Name = "DikeCable", Resistance = 0.5.Ohms(), Ampacity = 30.Amperes(), TemperatureLimit = 70.Celsius() }],
+        Return = Return.Mirrored,
+        Loads = [Sled], // RAIL0504
+        Surroundings = Cabin,
+    };
+
+    public static readonly Rail SledTinder = new()
+    {
+        From = Plant,
+        Path = [Parts.Tinder25.As("F24"), SledTrace], // RAIL0601
+        Return = Return.Mirrored,
+        Loads = [Sled],
+        Surroundings = Cabin,
+    };
+
+    public static readonly Rail SledUnqualified = new()
+    {
+        From = Plant,
+        Path = [Parts.Reed25.As("F25"), SledTrace], // RAIL0602
+        Return = Return.Mirrored,
+        Loads = [Sled],
+        Surroundings = Cabin with { RequiredQualifications = ["Lock-2"] },
+    };
+
+    public static readonly Rail SledShaken = new()
+    {
+        From = Plant,
+        Path = [Parts.Clip25.As("F26"), SledTrace], // RAIL0603
+        Return = Return.Mirrored,
+        Loads = [Sled],
+        Surroundings = Cabin with { Vibration = 15.MetersPerSecondSquared() },
     };
 }

@@ -21,6 +21,8 @@ public static class Parts
         Derating = [new(25.Celsius(), 1.00), new(55.Celsius(), 0.86), new(85.Celsius(), 0.71)],
         ColdResistance = Band.Of(2.1.Milliohms(), 2.6.Milliohms(), 3.1.Milliohms()),
         OperatingTemperature = Band.Of((-40).Celsius(), 105.Celsius()),
+        Flammability = Flammability.V0,
+        Qualifications = ["Lock-1"],
     };
 
     /// <summary>Too small for a sled.</summary>
@@ -54,6 +56,12 @@ public static class Parts
 
     /// <summary>Only a preliminary data sheet: no voltage rating at all.</summary>
     public static readonly Fuse Alder25 = Reed25 with { PartNumber = "Alder25", DcVoltageRating = null };
+
+    /// <summary>Its body burns.</summary>
+    public static readonly Fuse Tinder25 = Reed25 with { PartNumber = "Tinder25", Flammability = Flammability.HB };
+
+    /// <summary>Held by a clip.</summary>
+    public static readonly Fuse Clip25 = Reed25 with { PartNumber = "Clip25", Joint = Joint.Clip };
 
     /// <summary>200 A, feeds the whole cabin.</summary>
     public static readonly Fuse Weir200 = Reed25 with

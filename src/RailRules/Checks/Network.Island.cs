@@ -275,10 +275,16 @@ public sealed partial class Network
 
         private void AddLoads(Circuit circuit, int at, Node node, End end, int state)
         {
+            if (delivery is { } asked && !asked.Loaded.Contains(node))
+            {
+                return;
+            }
+
+            var scale = delivery?.Scale ?? 1;
             foreach (var demand in node.Demands)
             {
                 var constant = demand.Constant(peak) + (end == End.Worst ? demand.Unstated : 0);
-                circuit.AddPower(at, demand.Power, demand.MinVoltage);
+                circuit.AddPower(at, scale * demand.Power, delivery is null ? demand.MinVoltage : 0);
                 if (end == End.Exact)
                 {
                     circuit.AddLoad(at, constant, demand.Conductance);
@@ -293,7 +299,7 @@ public sealed partial class Network
             foreach (var converter in network.convertersOn[node.Rail])
             {
                 var (low, most) = InputPower(converter, state);
-                circuit.AddPower(at, end == End.Best ? low : most, Finite(converter.InputMinVoltage?.Volts ?? 0));
+                circuit.AddPower(at, scale * (end == End.Best ? low : most), delivery is null ? Finite(converter.InputMinVoltage?.Volts ?? 0) : 0);
             }
         }
 
@@ -418,7 +424,7 @@ public sealed partial class Network
                     node.LowestVoltage = Math.Min(node.LowestVoltage, detached ? 0 : Math.Max(0, voltage));
                 }
 
-                result.Rails[node.Rail] = Larger(result.Rails[node.Rail], current, voltage, end, state, high);
+                result.Rails[node.Rail] = Lowest(Larger(result.Rails[node.Rail], current, voltage, end, state, high), voltage, end);
                 var feeds = result.Feeds[node.Rail];
                 var all = network.suppliers[node.Rail];
                 for (var k = 0; k < feeds.Length; k++)
@@ -513,6 +519,17 @@ public sealed partial class Network
             {
                 outputs[converter] = Sum(islandsOf[converter].Select(other => other.Powers), converter);
             }
+        }
+
+        /// <summary>Keeps the lowest voltages seen at the end of the rail.</summary>
+        private static Flow Lowest(Flow flow, double voltage, End end)
+        {
+            if (end != End.Worst && !double.IsNaN(voltage))
+            {
+                flow = flow with { BestEndVoltage = Math.Min(flow.BestEndVoltage ?? double.PositiveInfinity, voltage) };
+            }
+
+            return end == End.Best ? flow : flow with { WorstEndVoltage = Math.Min(flow.WorstEndVoltage ?? double.PositiveInfinity, double.IsNaN(voltage) ? 0 : Math.Max(0, voltage)) };
         }
 
         private Flow Larger(Flow flow, double current, double voltage, End end, int state, bool high)

@@ -158,7 +158,9 @@ public sealed partial class Network
         var result = new OperatingResult(this);
         foreach (var part in downstream.GroupBy(i => ComponentOf[i]).Select(group => group.ToList()))
         {
-            new Component(this, result, part, peak).Solve();
+            var component = new Component(this, result, part, peak);
+            component.Solve();
+            part.ForEach(i => result.Components[i] = component);
         }
 
         return result;
@@ -222,6 +224,12 @@ public sealed partial class Network
         /// <summary>Voltage at the end of the rail (V) with <see cref="High"/>; NaN: behind an unknown resistance.</summary>
         internal double HighVoltage { get; init; }
 
+        /// <summary>Lowest voltage at the end of the rail (V) over all corners and feed states, absent data at their worst end; null: not solved, or unknown.</summary>
+        internal double? WorstEndVoltage { get; init; }
+
+        /// <summary>The same with absent data at their best end.</summary>
+        internal double? BestEndVoltage { get; init; }
+
         /// <summary>Whether the highest source voltage decides rather than the lowest.</summary>
         internal bool AtHighVoltage { get; init; }
 
@@ -253,6 +261,7 @@ public sealed partial class Network
             FeedStretches = new Stretch[count][];
             Gaps = new List<(MissingDatum, bool)>[count];
             LocalOf = new int[count];
+            Components = new Component?[count];
             for (var i = 0; i < count; i++)
             {
                 Rails[i] = new Flow(0, double.PositiveInfinity, FlowReason.Cycle);
@@ -280,6 +289,9 @@ public sealed partial class Network
 
         /// <summary>The index of each rail within its component.</summary>
         internal int[] LocalOf { get; }
+
+        /// <summary>The solved part of the board of each rail; null: the rail feeds itself.</summary>
+        internal Component?[] Components { get; }
 
         internal Dictionary<Source, Flow> Sources { get; } = new(ByReference.Instance);
     }

@@ -41,6 +41,9 @@ public abstract record Element
     /// <summary>Voltage rating, DC, where one is stated (V).</summary>
     public ElectricPotential? VoltageRating { get; init; }
 
+    /// <summary>Longest side of the body (m); it decides how much thermal cycling strains soldered joints.</summary>
+    public Length? BodyLength { get; init; }
+
     /// <summary>Whether the element is proof against short circuits (so laid or enclosed that none can occur).</summary>
     public bool? ShortCircuitProof { get; init; }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace RailRules;
@@ -67,4 +68,50 @@ public sealed record DesignPolicy
 
     /// <summary>Power (W) that may flow into a fault for ever where nothing else is harmed; null: no limit (0302).</summary>
     public Power? PersistentFaultPower { get; init; }
+
+    /// <summary>Share of a stand-off voltage that may be used (0104).</summary>
+    public double StandOffFraction { get; init; } = 1.00;
+
+    /// <summary>Worst flammability class of a body where more than <see cref="FlammabilityFrom"/> is available (0601). Common practice, no source.</summary>
+    public Flammability MinimumFlammability { get; init; } = Flammability.V1;
+
+    /// <summary>Power at a place from which <see cref="MinimumFlammability"/> is asked for (W) (0601). IEC 62368-1, limit of power source class PS1 (from memory).</summary>
+    public Power FlammabilityFrom { get; init; } = Power.FromWatts(15);
+
+    /// <summary>Qualifications that count as others, e.g. a stricter grade for a lower one (0602). None by default: only the exact name matches.</summary>
+    public ImmutableArray<QualificationCover> QualificationCovers { get; init; } = [];
+
+    /// <summary>
+    /// What each kind of joint bears (0603): clip 10 m/s² r.m.s., spring contact 20, bolted without locking 20, with locking 100, soldered 50 and, for bodies
+    /// over 6 mm, 10 thermal cycles a day. Starting values, common practice, no source.
+    /// </summary>
+    public ImmutableArray<JointLimit> JointLimits { get; init; } =
+    [
+        new() { Joint = Joint.Clip, Vibration = Acceleration.FromMetersPerSecondSquared(10) },
+        new() { Joint = Joint.SpringContact, Vibration = Acceleration.FromMetersPerSecondSquared(20) },
+        new() { Joint = Joint.Bolted, Vibration = Acceleration.FromMetersPerSecondSquared(20) },
+        new() { Joint = Joint.BoltedLocked, Vibration = Acceleration.FromMetersPerSecondSquared(100) },
+        new() { Joint = Joint.Soldered, Vibration = Acceleration.FromMetersPerSecondSquared(50), ThermalCyclesPerDay = 10, CyclesFromLength = Length.FromMillimeters(6) },
+    ];
+}
+
+/// <summary>A qualification that counts as another.</summary>
+/// <param name="Qualification">What a part has, by exact name.</param>
+/// <param name="Covers">What it counts as, by exact name.</param>
+public sealed record QualificationCover(string Qualification, string Covers);
+
+/// <summary>What a kind of joint bears; a limit that is null is none.</summary>
+public sealed record JointLimit
+{
+    /// <summary>The kind of joint.</summary>
+    public Joint Joint { get; init; }
+
+    /// <summary>Vibration, root mean square (m/s²).</summary>
+    public Acceleration? Vibration { get; init; }
+
+    /// <summary>Thermal cycles a day.</summary>
+    public double? ThermalCyclesPerDay { get; init; }
+
+    /// <summary>Longest side of the body from which <see cref="ThermalCyclesPerDay"/> holds (m); null: for every body.</summary>
+    public Length? CyclesFromLength { get; init; }
 }

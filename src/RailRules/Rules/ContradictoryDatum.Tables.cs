@@ -130,7 +130,7 @@ public sealed partial class ContradictoryDatum
             .Number(nameof(Surroundings.Vibration), around => around.Vibration?.MetersPerSecondSquared, "m/s²", Bounds.ZeroUp)
             .Number(nameof(Surroundings.ThermalCyclesPerDay), around => around.ThermalCyclesPerDay, "", Bounds.ZeroUp),
 
-        new Table<DesignPolicy>()
+        new Table<DesignPolicy>((policy, report) => report.Holds(policy.JointLimits, nameof(DesignPolicy.JointLimits)))
             .Number(nameof(DesignPolicy.FuseContinuous), policy => policy.FuseContinuous, "", Bounds.ShareAboveZero)
             .Number(nameof(DesignPolicy.BreakerContinuous), policy => policy.BreakerContinuous, "", Bounds.ShareAboveZero)
             .Number(nameof(DesignPolicy.ElectronicTrip), policy => policy.ElectronicTrip, "", Bounds.ShareAboveZero)
@@ -143,7 +143,14 @@ public sealed partial class ContradictoryDatum
             .Number(nameof(DesignPolicy.AssumedTimeConstant), policy => policy.AssumedTimeConstant.Seconds, "s", Bounds.ZeroUp)
             .Number(nameof(DesignPolicy.FaultResistance), policy => policy.FaultResistance.Ohms, "Ω", Bounds.ZeroUp)
             .Number(nameof(DesignPolicy.ArcVoltage), policy => policy.ArcVoltage.Volts, "V", Bounds.ZeroUp)
-            .Number(nameof(DesignPolicy.PersistentFaultPower), policy => (double?)policy.PersistentFaultPower?.Watts, "W", Bounds.ZeroUp),
+            .Number(nameof(DesignPolicy.PersistentFaultPower), policy => (double?)policy.PersistentFaultPower?.Watts, "W", Bounds.ZeroUp)
+            .Number(nameof(DesignPolicy.StandOffFraction), policy => policy.StandOffFraction, "", Bounds.ShareAboveZero)
+            .Number(nameof(DesignPolicy.FlammabilityFrom), policy => Watts(policy.FlammabilityFrom), "W", Bounds.ZeroUp),
+
+        new Table<JointLimit>()
+            .Number(nameof(JointLimit.Vibration), limit => limit.Vibration?.MetersPerSecondSquared, "m/s²", Bounds.ZeroUp)
+            .Number(nameof(JointLimit.ThermalCyclesPerDay), limit => limit.ThermalCyclesPerDay, "", Bounds.ZeroUp)
+            .Number(nameof(JointLimit.CyclesFromLength), limit => limit.CyclesFromLength?.Meters, "m", Bounds.ZeroUp),
 
         new Table<CurrentLimit>(
             (limit, report) =>
@@ -534,7 +541,8 @@ public sealed partial class ContradictoryDatum
             })
             .Band(nameof(Element.Inductance), element => element.Inductance, Henries, "H", Bounds.ZeroUp)
             .Number(nameof(Element.Withstand), element => element.Withstand?.AmpereSquaredSeconds, "A²s", Bounds.ZeroUp)
-            .Number(nameof(Element.VoltageRating), element => element.VoltageRating?.Volts, "V", Bounds.AboveZero);
+            .Number(nameof(Element.VoltageRating), element => element.VoltageRating?.Volts, "V", Bounds.AboveZero)
+            .Number(nameof(Element.BodyLength), element => element.BodyLength?.Meters, "m", Bounds.ZeroUp);
 
     private static void WithinLimit(Report report, ElectricCurrent? continuous, CurrentLimit? limit) =>
         report.AtMost(

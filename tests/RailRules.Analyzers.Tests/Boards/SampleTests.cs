@@ -43,6 +43,7 @@ public sealed class SampleTests
     [InlineData("RAIL0015", "RAIL0201", "Reed20", "until the larger fuse arrives", "protection engineer")]
     [InlineData("RAIL0101", "Reed25Low", "SledOvervoltage", "60 V", "58 V")]
     [InlineData("RAIL0102", "Mains25", "250 V", "60 V")]
+    [InlineData("RAIL0104", "LowClamp", "SledClamped", "54 V", "57 V")]
     [InlineData("RAIL0201", "Reed20", "SledOverloaded", "0.75", "0.86", "55 °C", "12.9 A")]
     [InlineData("RAIL0202", "Rush25", "55 °C", "25 °C")]
     [InlineData("RAIL0203", "Moss25", "-5 °C", "0 °C")]
@@ -50,6 +51,11 @@ public sealed class SampleTests
     [InlineData("RAIL0302", "Reed25", "Signals", "33.8 A", "29 A", "source limit")]
     [InlineData("RAIL0306", "Reed25Quick", "SledQuick", "20 kA", "100 µs")]
     [InlineData("RAIL0307", "LampCable", "Plant")]
+    [InlineData("RAIL0501", "Sled", "SledSagging", "40 V")]
+    [InlineData("RAIL0504", "SledStarved", "600 W", "43 V")]
+    [InlineData("RAIL0601", "Tinder25", "HB", "V-1")]
+    [InlineData("RAIL0602", "Reed25", "SledUnqualified", "Lock-2")]
+    [InlineData("RAIL0603", "Clip25", "a clip", "10 m/s²", "15 m/s²")]
     public async Task Messages_of_the_unsafe_sample_say_part_and_numbers(string id, params string[] words)
     {
         var findings = await Unsafe.Value;

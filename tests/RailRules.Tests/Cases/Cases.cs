@@ -33,15 +33,19 @@ public sealed class Cases
         ["case-023"] = [new(4, "OptionA", "A"), new(4, "OptionB", "B")],
         ["case-025"] = [new(2, "Branch", "F1"), new(3, "Branch", "F1"), new(4, "Branch", "F1"), new(6, "Branch", "F1")],
         ["case-028"] = [new(3, "Proposed", "F_BRANCH")],
-        ["case-030"] = [new(5, "Field", "CB1"), new(1, "Field", "CB1"), new(6, "Field", "CB1")],
+        ["case-030"] = [new(4, "Field", "Actuator"), new(5, "Field", "CB1"), new(1, "Field", "CB1"), new(6, "Field", "CB1")],
         ["case-032"] = [new(1, "Strip", "Lead"), new(3, "FusedStrip", "F1"), new(0, "Strip", "Lead", "RAIL0307"), new(2, "FusedStrip", "F1")],
         ["case-035"] = [new(1, "Sensor", "Regulator"), new(3, "Feed", "F_UP"), new(4, "Feed", "F_UP")],
         ["case-039"] = [new(1, "Main", "F_MAIN")],
         ["case-047"] = [new(3, "Relays", "F1"), new(4, "Relays", "F1"), new(5, "Relays", "F1", "RAIL0404")],
         ["case-051"] = [new(1, "Load", "U1")],
+        ["case-053"] = [new(3, "Alternative", "D2")],
+        ["case-056"] = [new(0, "Fitted", "D1"), new(1, "Replaced", "D2")],
+        ["case-058"] = [new(2, "Actuators", "D1")],
         ["case-059"] = [new(0, "Critical", "SupplyA")],
         ["case-061"] = [new(1, "Shelf", "FA"), new(3, "Shelf", "FA"), new(1, "Shelf", "FB"), new(3, "Shelf", "FB"), new(4, "Shelf", "FA"), new(4, "Shelf", "FB")],
         ["case-065"] = [new(2, "With20", "F20"), new(4, "With30", "F30")],
+        ["case-066"] = [new(0, "WithFuse", "Board"), new(1, "WithoutFuse", "Board"), new(2, "WithElectronicFuse", "Board"), new(3, "WithThickLead", "Board")],
         ["case-069"] = [new(1, "AtSite", "F1"), new(2, "InWorkshop", "F1")],
         ["case-074"] = [new(0, "NewSupply", "F_BED"), new(1, "OldSupply", "F_BED"), new(2, "Pulsed", "F_BED"), new(4, "Bed24", "F15")],
         ["case-076"] = [new(0, "WithFirst", "ALT_1"), new(1, "WithSecond", "ALT_2")],
@@ -82,11 +86,12 @@ public sealed class Cases
         var rule = answer.Rule ?? RulesOf(right).First(Existing.Contains);
         var check = Assert.Single(ChecksOf(id), check => check.Rule == rule && check.Rail?.Name == answer.Rail && (answer.Part is null || check.Subject.Contains($"'{answer.Part}'", StringComparison.Ordinal)));
         Assert.Equal(right.GetProperty("verdict").GetString() switch { "fail" => Verdict.Fails, "unverified" when rule is "RAIL0102" or "RAIL0306" => Verdict.Fails, "pass" => Verdict.Holds, _ => Verdict.Undecided }, check.Verdict);
-        var (unit, factor) = right.GetProperty("unit").GetString() switch { "ms" => ("s", 1e-3), "mA" => ("A", 1e-3), var other => (other, 1) };
-        if (check.Demand is { } demand && check.Capacity is { } capacity && right.GetProperty("relation").GetString() == "<=" && demand.Unit == unit)
+        var (unit, factor) = right.GetProperty("unit").GetString() switch { "ms" => ("s", 1e-3), "mA" => ("A", 1e-3), "A2s" => ("A²s", 1), var other => (other, 1) };
+        if (check.Demand is { } demand && check.Capacity is { } capacity && right.GetProperty("relation").GetString() is { } relation and ("<=" or ">=") && demand.Unit == unit)
         {
-            AssertThreeDigits(right.GetProperty("value").GetDouble() * factor, demand.Value);
-            AssertThreeDigits(right.GetProperty("limit").GetDouble() * factor, capacity.Value);
+            var (value, limit) = relation == "<=" ? (demand, capacity) : (capacity, demand);
+            AssertThreeDigits(right.GetProperty("value").GetDouble() * factor, value.Value);
+            AssertThreeDigits(right.GetProperty("limit").GetDouble() * factor, limit.Value);
         }
     }
 

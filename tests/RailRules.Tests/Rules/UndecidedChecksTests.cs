@@ -13,7 +13,7 @@ public sealed class UndecidedChecksTests
     [Fact]
     public void Missing_data_are_listed_once_with_the_rules_that_wait()
     {
-        var fuse = new Fuse { PartNumber = "Reed20", RatedCurrent = 20.Amperes(), RatingBasis = RatingBasis.CarriesRating, ReferenceAmbient = 25.Celsius(), ColdResistance = 1.Milliohms(), InterruptingRatings = Breaks };
+        var fuse = new Fuse { PartNumber = "Reed20", RatedCurrent = 20.Amperes(), RatingBasis = RatingBasis.CarriesRating, ReferenceAmbient = 25.Celsius(), ColdResistance = 1.Milliohms(), Flammability = Flammability.V0, InterruptingRatings = Breaks };
         var rail = Apply.Carrying(5, fuse, volts: 54);
         var other = new Rail("Rail") { From = rail.From, Path = rail.Path, Return = rail.Return, Surroundings = rail.Surroundings, Loads = [new("Rail") { Current = 5.Amperes(), MaxVoltage = 75.Volts() }] };
         var check = Summary(other);
@@ -27,7 +27,7 @@ public sealed class UndecidedChecksTests
     [Fact]
     public void A_rail_that_is_decided_throughout_holds()
     {
-        var fuse = new Fuse { RatedCurrent = 20.Amperes(), RatingBasis = RatingBasis.CarriesRating, ReferenceAmbient = 25.Celsius(), ColdResistance = 1.Milliohms(), DcVoltageRating = 80.Volts(), InterruptingRatings = Breaks };
+        var fuse = new Fuse { RatedCurrent = 20.Amperes(), RatingBasis = RatingBasis.CarriesRating, ReferenceAmbient = 25.Celsius(), ColdResistance = 1.Milliohms(), Flammability = Flammability.V0, DcVoltageRating = 80.Volts(), InterruptingRatings = Breaks };
         var rail = Apply.Carrying(5, fuse, volts: 54);
         var whole = new Rail("Rail") { From = rail.From, Path = rail.Path, Return = rail.Return, Surroundings = rail.Surroundings, Loads = [new("Rail") { Current = 5.Amperes(), MaxVoltage = 75.Volts() }] };
         Assert.Equal(Verdict.Holds, Summary(whole).Verdict);

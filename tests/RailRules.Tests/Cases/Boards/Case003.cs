@@ -20,6 +20,7 @@ public static class Case003
                 DcVoltageRating = 32.Volts(),
                 InterruptingRatings = [new() { Current = 1.Kiloamperes(), Voltage = 32.Volts() }],
                 ReferenceAmbient = 25.Celsius(),
+                Flammability = Flammability.V0, // assumed here; the case is silent
             },
             new Wire { Name = "Lead", Section = 2.5.SquareMillimeters(), Ampacity = 24.Amperes() },
         ],

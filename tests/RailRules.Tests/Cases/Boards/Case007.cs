@@ -26,6 +26,7 @@ public static class Case007
                 InterruptingRatings = [new() { Current = 2.Kiloamperes(), Voltage = 32.Volts() }],
                 ReferenceAmbient = 25.Celsius(),
                 ColdResistance = 0.Ohms(), // the case counts pack and leads only
+                Flammability = Flammability.V0, // assumed here; the case is silent
             },
             new Wire { Name = "Lead", Section = 16.SquareMillimeters(), Ampacity = 80.Amperes(), Resistance = 0.Ohms() }, // in the pack's 30 mΩ
         ],

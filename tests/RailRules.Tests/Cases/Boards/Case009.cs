@@ -21,6 +21,7 @@ public static class Case009
                 ReferenceAmbient = 25.Celsius(),
                 Derating = [new(25.Celsius(), 1), new(60.Celsius(), 0.90)],
                 OperatingTemperature = Band.Of((-40).Celsius(), 125.Celsius()), // assumed here; the case is silent
+                Flammability = Flammability.V0, // assumed here; the case is silent
                 ColdResistance = 0.Ohms(), // the case counts no drop
             },
             new Wire { Name = "Lead", Section = 0.75.SquareMillimeters(), Ampacity = 9.Amperes(), Resistance = 0.Ohms() },
@@ -29,7 +30,7 @@ public static class Case009
         Surroundings = new() { Ambient = Band.Of(25.Celsius(), 60.Celsius()) },
         Loads =
         [
-            new() { Name = "Heater", Power = 50.Watts(), MaxVoltage = 15.Volts() }, // highest input voltages are assumed here
+            new() { Name = "Heater", Power = 50.Watts(), MinVoltage = 10.Volts(), MaxVoltage = 15.Volts() }, // lowest and highest input voltages are assumed here
             new() { Name = "Fans", Current = 0.6.Amperes(), MaxVoltage = 15.Volts() },
         ],
     };

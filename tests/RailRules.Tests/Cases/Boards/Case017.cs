@@ -24,6 +24,7 @@ public static class Case017
                 RatingBasis = RatingBasis.CarriesThreeQuarters,
                 DcVoltageRating = 32.Volts(),
                 InterruptingRatings = [new() { Current = 1.Kiloamperes(), Voltage = 32.Volts() }],
+                Flammability = Flammability.V0, // assumed here; the case is silent
                 OperatingTemperature = Band.Of((-40).Celsius(), 125.Celsius()), // assumed here; the case is silent
             },
             new Wire { Name = "Lead", Section = 0.5.SquareMillimeters(), Ampacity = 7.Amperes() },

@@ -28,6 +28,7 @@ public static class Case021
                 MeltingIntegral = 2.AmpereSquaredSeconds(),
                 ColdResistance = 10.Milliohms(),
                 ReferenceAmbient = 25.Celsius(),
+                Flammability = Flammability.V0, // assumed here; the case is silent
             },
             new Wire { Name = "Cord", Length = 1.5.Meters(), Section = 0.75.SquareMillimeters(), Ampacity = 9.Amperes() },
         ],

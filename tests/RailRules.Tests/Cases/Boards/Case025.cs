@@ -21,6 +21,7 @@ public static class Case025
                 MeltingIntegral = 4.AmpereSquaredSeconds(),
                 ReferenceAmbient = 25.Celsius(),
                 ColdResistance = 0.Ohms(), // in the 0.2 Ω of the return
+                Flammability = Flammability.V0, // assumed here; the case is silent
             },
             new Trace { Name = "Copper", Ampacity = 4.Amperes(), Resistance = 0.Ohms() },
         ],

@@ -22,11 +22,13 @@ public static class Case030
                 Name = "CB1",
                 RatedCurrent = 3.Amperes(),
                 ConventionalTripMultiple = 1.45,
+                Resistance = 0.Ohms(), // the case counts no drop of it
                 DcVoltageRating = 30.Volts(),
                 InterruptingRatings = [new() { Current = 100.Amperes(), Voltage = 30.Volts() }],
                 ReferenceAmbient = 25.Celsius(),
+                Flammability = Flammability.V0, // assumed here; the case is silent
             },
-            new Wire { Name = "Cable", Length = 60.Meters(), Section = 0.75.SquareMillimeters(), Ampacity = 6.Amperes() },
+            new Wire { Name = "Cable", Length = 60.Meters(), Section = 0.75.SquareMillimeters(), Ampacity = 6.Amperes(), TemperatureLimit = 70.Celsius(), Surroundings = new() { Ambient = 40.Celsius() } },
         ],
         Return = Return.Mirrored,
         Surroundings = new() { Ambient = 25.Celsius() },

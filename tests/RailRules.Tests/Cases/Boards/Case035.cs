@@ -22,19 +22,21 @@ public static class Case035
                 DcVoltageRating = 32.Volts(),
                 InterruptingRatings = [new() { Current = 1.Kiloamperes(), Voltage = 32.Volts() }],
                 ReferenceAmbient = 25.Celsius(),
+                Flammability = Flammability.V0, // assumed here; the case is silent
             },
         ],
         Return = Return.OfResistance(0.Ohms()), // the leads are in the battery's 15 mΩ
         Surroundings = new() { Ambient = 25.Celsius() },
     };
 
-    /// <summary>Its limit does not depend on software. Output, efficiency (linear, 5 V of 14.6 V) and highest voltages are assumed here; the case is silent.</summary>
+    /// <summary>Its limit does not depend on software. Output, efficiency (linear, 5 V of 14.6 V) and its input voltages are assumed here; the case is silent.</summary>
     public static readonly Converter Regulator = new()
     {
         Input = Feed,
         Output = 5.Volts(),
         Efficiency = Ratio.FromDecimalFractions(5 / 14.6),
         CurrentLimit = new() { Level = 0.6.Amperes(), Style = CurrentLimitStyle.ConstantCurrent, LimitedBy = LimitedBy.Hardware },
+        InputMinVoltage = 7.Volts(),
         InputMaxVoltage = 40.Volts(),
     };
 

@@ -18,6 +18,7 @@ public static class Case061
         DcVoltageRating = 80.Volts(),
         InterruptingRatings = [new() { Current = 20.Kiloamperes(), Voltage = 80.Volts() }],
         ReferenceAmbient = 25.Celsius(),
+        Flammability = Flammability.V0, // assumed here; the case is silent
         ColdResistance = 0.Ohms(), // the case counts no drop
     };
 
@@ -32,6 +33,6 @@ public static class Case061
         ],
         Return = Return.OfResistance(0.Ohms()),
         Surroundings = new() { Ambient = 25.Celsius() },
-        Loads = [new() { Name = "Cards", Power = 1598.Watts(), MaxVoltage = 60.Volts() }], // the highest input voltage is assumed here
+        Loads = [new() { Name = "Cards", Power = 1598.Watts(), MinVoltage = 36.Volts(), MaxVoltage = 60.Volts() }], // lowest and highest input voltage are assumed here
     };
 }

@@ -21,6 +21,7 @@ public static class Case080
                 Derating = [new(23.Celsius(), 1), new(40.Celsius(), 0.88)],
                 MaxVoltage = 16.Volts(),
                 MaxFaultCurrent = 100.Amperes(),
+                Flammability = Flammability.V0, // assumed here; the case is silent
             },
             new Wire { Name = "Lead", Ampacity = 3.Amperes() },
         ],
