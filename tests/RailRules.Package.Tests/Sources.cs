@@ -33,7 +33,7 @@ internal static class Sources
                 ReferenceAmbient = 25.Celsius(),
                 Derating = [new(25.Celsius(), 1.00), new(85.Celsius(), 0.71)],
                 ColdResistance = 2.6.Milliohms(),
-                OperatingTemperature = Band.Of((-40).Celsius(), 105.Celsius()),
+                OperatingTemperature = Band.Of((-40).Celsius(), 105.Celsius()), Flammability = Flammability.V0,
             };
 
             public static readonly Rail Blade = new()
