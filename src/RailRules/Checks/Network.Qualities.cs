@@ -144,13 +144,6 @@ public sealed partial class Network
 
         var most = limit.Style == CurrentLimitStyle.LatchOff && limit.TripTime is not null ? 0 : level.Max.Amperes;
         var least = limit.Style is CurrentLimitStyle.ConstantCurrent ? level.Min.Amperes : 0;
-        if (limit.LimitedBy is null)
-        {
-            // What makes the limit is not stated: it is not credited.
-            missing.Add(new MissingDatum(new DatumPlace(limit, nameof(CurrentLimit.LimitedBy)), Label(source)));
-            most = double.PositiveInfinity;
-        }
-
         return new Range(Math.Min(least, most), most);
     }
 

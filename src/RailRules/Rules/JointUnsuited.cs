@@ -95,17 +95,11 @@ public sealed class JointUnsuited : Rule
             return subject.ToUndecided([new MissingDatum(unknown, margins.Policy.Name)]);
         }
 
-        if (limit is null)
-        {
-            // Nothing is said of this kind of joint: nothing is passed.
-            return subject.ToUndecided([new MissingDatum(limits, margins.Policy.Name)]);
-        }
-
         var missing = new List<MissingDatum>();
         var vibrates = asks.Datum == nameof(Surroundings.Vibration);
-        var bears = (vibrates ? limit.Vibration?.MetersPerSecondSquared : limit.ThermalCyclesPerDay) ?? double.PositiveInfinity;
+        var bears = (vibrates ? limit?.Vibration?.MetersPerSecondSquared : limit?.ThermalCyclesPerDay) ?? double.PositiveInfinity;
         var capacity = Range.Exactly(bears);
-        if (!vibrates && limit.CyclesFromLength is { } from && !double.IsInfinity(bears))
+        if (!vibrates && limit?.CyclesFromLength is { } from && !double.IsInfinity(bears))
         {
             if (place.Part.BodyLength is not { } length)
             {
@@ -126,10 +120,15 @@ public sealed class JointUnsuited : Rule
             new WorkingStep($"limit for {Name(joint)}", "", "", new Figure(capacity.Low, unit), Network.PolicySource(margins.Policy, nameof(DesignPolicy.JointLimits)), limits),
         ];
         var check = weighing.ToCheck(subject, unit, message, working, missing);
-        return check with { Corner = "surroundings stated nearest to the part", Places = check.Places.Add(asks) };
+        return check with
+        {
+            Corner = "surroundings stated nearest to the part",
+            Places = check.Places.Add(asks),
+            Assumptions = double.IsInfinity(bears) ? [$"the policy sets no limit of {(vibrates ? "vibration" : "thermal cycling")} for {Name(joint)}"] : [],
+        };
     }
 
-    private static string Text(double value, string unit) => unit == "/day" ? (double.IsInfinity(value) ? "any number of cycles" : $"{Figures.Digits(value)} cycles a day") : Figures.Text(value, unit) + " r.m.s.";
+    private static string Text(double value, string unit) => unit != "/day" && double.IsInfinity(value) ? "any vibration by this policy" : unit == "/day" ? (double.IsInfinity(value) ? "any number of cycles by this policy" : $"{Figures.Digits(value)} cycles a day") : Figures.Text(value, unit) + " r.m.s.";
 
     private static string Name(Joint joint) => joint switch
     {

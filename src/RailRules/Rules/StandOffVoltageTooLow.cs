@@ -6,6 +6,9 @@ public sealed class StandOffVoltageTooLow : Rule
     /// <summary>Air (°C) at which a breakdown voltage is stated.</summary>
     private const double BreakdownReference = 25;
 
+    /// <summary>The most that a breakdown voltage falls with each kelvin below its reference, as a share of it (1/K). Silicon avalanche, common practice, no source.</summary>
+    private const double BreakdownCoefficient = 1.1e-3;
+
     /// <inheritdoc/>
     public override RuleDescription Description { get; } = new(
         "RAIL0104",
@@ -99,9 +102,10 @@ public sealed class StandOffVoltageTooLow : Rule
             return stated;
         }
 
-        // A junction breaks down earlier in the cold; how much earlier is not stated.
+        // A junction breaks down earlier in the cold; how much earlier is not stated and is bounded.
         missing.Add(new MissingDatum(new DatumPlace(clamp, nameof(TransientSuppressor.BreakdownVoltageCold)), label));
-        return (stated.Datum, new Range(0, breakdown.Min.Volts));
+        var coldest = air.Ambient?.Low ?? Network.LowestAmbient;
+        return (stated.Datum, new Range(Math.Max(0, breakdown.Min.Volts * (1 - (BreakdownCoefficient * (BreakdownReference - coldest)))), breakdown.Min.Volts));
 
         (string Datum, Range Volts) Stated(string datum, string quantity, double volts)
         {

@@ -58,12 +58,13 @@ public sealed class JointUnsuitedTests
     public void Nothing_stated_is_no_check() => Assert.Empty(Apply.Rule<JointUnsuited>(RailOf(new Fuse { PartNumber = "Reed20" }, Apply.Bench)));
 
     [Fact]
-    public void Unstated_joints_and_limits_are_undecided()
+    public void An_unstated_joint_is_undecided_and_a_kind_without_limit_holds()
     {
         Assert.Equal([nameof(Fuse.Joint)], Judge(new Fuse { PartNumber = "Reed20" }, Shaking(15)).Names());
-        Assert.Equal([nameof(DesignPolicy.JointLimits)], Judge(new Fuse { PartNumber = "Reed20", Joint = Joint.Welded }, Shaking(15)).Names());
-        var policy = new DesignPolicy { JointLimits = [new() { Joint = Joint.Welded, Vibration = Acceleration.FromStandardGravity(20) }] };
-        Assert.Equal(Verdict.Holds, Judge(new Fuse { PartNumber = "Reed20", Joint = Joint.Welded }, Shaking(15), policy).Verdict);
+        var welded = new Fuse { PartNumber = "Reed20", Joint = Joint.Welded };
+        Assert.Equal((Verdict.Holds, "the policy sets no limit of vibration for welding"), (Judge(welded, Shaking(15)).Verdict, Judge(welded, Shaking(15)).Assumptions[0]));
+        var policy = new DesignPolicy { JointLimits = [new() { Joint = Joint.Welded, Vibration = Acceleration.FromStandardGravity(1) }] };
+        Assert.Equal(Verdict.Fails, Judge(welded, Shaking(15), policy).Verdict);
     }
 
     [Fact]
