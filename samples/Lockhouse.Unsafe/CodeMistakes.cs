@@ -43,10 +43,7 @@ public static class Endless
     private static double Sum()
     {
         var sum = 0.0;
-        while (sum >= 0)
-        {
-            sum += 1; // RAIL0002
-        }
+        while (sum >= 0) { sum += 1; } // RAIL0002
 
         return sum;
     }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using RailRules.Physics;
 
 namespace RailRules;
 
@@ -60,148 +59,81 @@ public sealed partial class Network
 
     /// <summary>
     /// Power (W) that can stay available at a part, V_high × the current that may flow for longer than conventional times: the smallest of what surely opens each
-    /// device up to and with the part, of the sustained limits of the sources, and of what the path lets through; never below the steady current. Bounds.
+    /// device up to and with the part, of the sustained limits of the sources, and of what a fault behind the part can settle to; never below the steady current. Bounds.
     /// </summary>
     internal (Range Power, ImmutableArray<MissingDatum> Missing) AvailablePower(PartPlace place)
     {
-        var missing = new List<MissingDatum>();
         var voltage = VoltagesOf(place.Rail).High;
-        missing.AddRange(voltage.Missing);
-        var persistent = PersistentUpTo(place, missing);
+        var missing = new List<MissingDatum>(voltage.Missing);
+        var persistent = Anything with { Low = double.PositiveInfinity };
+        foreach (var device in DevicesUpTo(place))
+        {
+            if (SureOpening(device) is { } sure)
+            {
+                persistent = Least(persistent, sure.Current);
+                missing.AddRange(sure.Missing);
+            }
+        }
+
+        var policy = PolicyAt(place.Rail, place.Part.Policy, place.Part).Policy;
+        persistent = Least(persistent, Range.Exactly(SustainedLimit(place.Rail, policy)));
+        var (settled, gaps) = SettledAt(place);
+        persistent = Least(persistent, settled);
+        missing.AddRange(gaps);
         var steady = CurrentOf(place);
         var least = steady.Reason == FlowReason.Solved && !double.IsInfinity(steady.Low) ? steady.Low : 0;
-        var current = new Range(Math.Max(persistent.Low, Math.Min(least, persistent.High)), persistent.High);
+        var current = persistent with { Low = Math.Max(persistent.Low, Math.Min(least, persistent.High)) };
         var volts = voltage.IsKnown ? Range.Exactly(voltage.Value) : new Range(voltage.Value, double.PositiveInfinity);
-        return (new Range(volts.Low * current.Low, current.High == 0 ? 0 : volts.High * current.High), Rules.Subject.Distinct(missing));
+        var most = current.High == 0 || volts.High == 0 ? 0 : volts.High * current.High;
+        return (new Range(double.IsInfinity(current.Low) ? volts.Low > 0 ? double.PositiveInfinity : 0 : volts.Low * current.Low, most), Rules.Subject.Distinct(missing));
     }
 
-    private Range PersistentUpTo(PartPlace place, List<MissingDatum> missing)
+    /// <summary>The largest settled current (A) of a fault just behind a part.</summary>
+    private (Range Current, ImmutableArray<MissingDatum> Missing) SettledAt(PartPlace place)
     {
-        var rail = place.Rail;
-        var index = place.Place.Index ?? 0;
-        if (place.InReturn)
+        var front = place.InReturn ? Parts(place.Rail).FirstOrDefault(one => !one.InReturn && ReferenceEquals(one.Feed, place.Feed)) : place;
+        if (front is null)
         {
-            // Behind the whole path: the return carries what the path lets through.
-            return OfRail(rail, Items(rail.Path).Length, missing, 0);
+            return (Anything, []);
         }
 
-        return place.Feed is { } feed
-            ? Least(OfSource(rail, feed.From, missing, 0), Through(rail, Items(feed.Path), index + 1, missing))
-            : OfRail(rail, index + 1, missing, 0);
+        var index = front.Place.Index ?? 0;
+        var most = LargestFault(front, index, reverse: false, least: false);
+        var fewest = most.Gaps.IsEmpty ? most : LargestFault(front, index, reverse: false, least: true);
+        return (new Range(fewest.Settled, most.Settled), most.Gaps);
     }
 
-    private Range OfRail(Rail rail, int count, List<MissingDatum> missing, int depth)
+    /// <summary>The devices that every current through a part passes, itself included: of its path up to it, and of single feeds above.</summary>
+    private IEnumerable<PartPlace> DevicesUpTo(PartPlace place)
     {
-        if (depth > Rails.Length)
+        var index = place.InReturn ? int.MaxValue : place.Place.Index ?? 0;
+        var (rail, feed) = (place.Rail, place.Feed);
+        var seen = new HashSet<Rail>();
+        while (true)
         {
-            return Anything;
-        }
-
-        var all = Suppliers(rail);
-        double low = 0, high = 0;
-        foreach (var supplying in all)
-        {
-            var one = OfSource(rail, supplying.From, missing, depth + 1);
-            if (supplying.Feed is { } feed)
+            foreach (var part in Parts(rail))
             {
-                one = Least(one, Through(rail, Items(feed.Path), int.MaxValue, missing));
+                if (ReferenceEquals(part.Feed, feed) && !part.InReturn && part.Branches.IsEmpty && part.Place.Index <= index)
+                {
+                    yield return part;
+                }
             }
 
-            (low, high) = (Math.Max(low, one.Low), high + one.High);
-        }
-
-        return Least(new Range(low, high), Through(rail, Items(rail.Path), count, missing));
-    }
-
-    private Range OfSource(Rail below, Source? source, List<MissingDatum> missing, int depth)
-    {
-        switch (source)
-        {
-            case Rail rail:
-                return OfRail(rail, int.MaxValue, missing, depth);
-            case Supply supply:
-                return Sustained(below, supply.CurrentLimit, supply, supply.SourceResistance is { } inner && supply.Voltage is { } volts && inner.Max.Ohms > 0 ? volts.Max.Volts / inner.Max.Ohms : null, missing);
-            case Converter converter:
-                return Sustained(below, converter.CurrentLimit, converter, null, missing);
-            default:
-                return Anything;
-        }
-    }
-
-    /// <summary>What a source sustains: its limit where hardware makes it, nothing after a latch-off. Not limited: at least nothing, at most everything.</summary>
-    private Range Sustained(Rail below, CurrentLimit? limit, Source source, double? stiff, List<MissingDatum> missing)
-    {
-        if (IsUnknown(source, nameof(Supply.CurrentLimit)))
-        {
-            missing.Add(new MissingDatum(new DatumPlace(source, nameof(Supply.CurrentLimit)), Label(source)));
-            return Anything;
-        }
-
-        if (limit?.Level is not { } level || (limit.LimitedBy == LimitedBy.Firmware && !PolicyAt(below).Policy.CreditFirmwareLimits))
-        {
-            return new Range(stiff ?? 0, double.PositiveInfinity);
-        }
-
-        var most = limit.Style == CurrentLimitStyle.LatchOff && limit.TripTime is not null ? 0 : level.Max.Amperes;
-        var least = limit.Style is CurrentLimitStyle.ConstantCurrent ? level.Min.Amperes : 0;
-        return new Range(Math.Min(least, most), most);
-    }
-
-    /// <summary>The smallest current that surely opens one of the devices among the first elements of a path.</summary>
-    private Range Through(Rail rail, ImmutableArray<Element> path, int count, List<MissingDatum> missing)
-    {
-        var result = Anything with { Low = double.PositiveInfinity };
-        for (var i = 0; i < path.Length && i < count; i++)
-        {
-            if (path[i] is { } element && SureOpening(element, rail, Label(element, rail, i), missing) is { } sure)
+            var all = Suppliers(rail);
+            if (feed is null && all.Length == 1 && all[0].Feed is { } only)
             {
-                result = Least(result, sure);
+                (feed, index) = (only, int.MaxValue);
+                continue;
             }
+
+            var from = feed is not null ? feed.From : all.Length == 1 ? all[0].From : null;
+            if (from is not Rail above || !seen.Add(rail))
+            {
+                yield break;
+            }
+
+            (rail, feed, index) = (above, null, int.MaxValue);
         }
-
-        return result;
-    }
-
-    /// <summary>Current (A) that opens a device for certain within its conventional time, between bounds; null: no such device.</summary>
-    private Range? SureOpening(Element element, Rail rail, string label, List<MissingDatum> missing)
-    {
-        switch (element)
-        {
-            case Fuse { RatedCurrent: { } rated } fuse:
-                var multiple = fuse.Characteristic is { } family ? StandardGates.SureOpeningMultiple(family, rated.Amperes)
-                    : fuse.RatingBasis == RatingBasis.CarriesThreeQuarters ? 1.35 : null;
-                var partial = fuse.MinimumBreakingCurrent?.Amperes ?? 0;
-                return multiple is { } sure
-                    ? Range.Exactly(Math.Max(partial, sure * rated.Amperes))
-                    : new Range(Math.Max(partial, rated.Amperes), Math.Max(partial, 2.1 * rated.Amperes));
-            case CircuitBreaker { RatedCurrent: { } rated } breaker:
-                return Range.Exactly(rated.Amperes * (breaker.ConventionalTripMultiple ?? 1.45));
-            case ResettableFuse { TripCurrent: { } trip } resettable:
-                return TripRange(resettable, rail, trip.Amperes);
-            case ElectronicFuse { TripLevel: { } level }:
-                return Range.Exactly(level.Max.Amperes);
-            case Fuse or CircuitBreaker or ResettableFuse or ElectronicFuse:
-                missing.Add(new MissingDatum(
-                    new DatumPlace(element, element is ElectronicFuse ? nameof(ElectronicFuse.TripLevel) : element is ResettableFuse ? nameof(ResettableFuse.TripCurrent) : nameof(Fuse.RatedCurrent)), label));
-                return Anything;
-            default:
-                return null;
-        }
-    }
-
-    /// <summary>Trip current (A) in the coldest air; without a curve at least that at the reference, and without bound.</summary>
-    private Range TripRange(ResettableFuse resettable, Rail rail, double trip)
-    {
-        var points = Items(resettable.TripDerating.IsDefaultOrEmpty ? resettable.Derating : resettable.TripDerating)
-            .Where(point => point is not null).Select(point => (point.Ambient.DegreesCelsius, point.Factor)).ToArray();
-        if (points.Length == 0)
-        {
-            return new Range(trip, double.PositiveInfinity);
-        }
-
-        var coldest = AirAt(rail, resettable.Surroundings, resettable).Ambient?.Low ?? LowestAmbient;
-        var factor = Physics.Derating.Factor(points, coldest);
-        return new Range(trip * factor.Low, trip * factor.High);
     }
 
     private static Range Least(Range a, Range b) => new(Math.Min(a.Low, b.Low), Math.Min(a.High, b.High));

@@ -70,7 +70,7 @@ public sealed class FlammabilityTooLow : Rule
         var check = subject.ToStructural(
             holds,
             $"{subject.Where} is {Name(stated)}; {PolicyName(margins.Policy)} asks for {Name(minimum)} where {Figures.Text(shown, "W")} {(holds || power.IsExact ? "is" : "or more is")} available",
-            new WorkingStep("power available", "V_high × persistent current", "", new Figure(shown, "W"), "sure opening currents of the devices up to here, limits of the sources, steady current"),
+            new WorkingStep("power available", "V_high × persistent current", "", new Figure(shown, "W"), "sure opening currents of the devices up to here, limits of the sources, settled fault current, steady current"),
             new WorkingStep($"class of the body: {Name(stated)}", "", "", new Figure((int)stated, ""), "data of the part, place in the order 5VA, 5VB, V-0, V-1, V-2, HB", new DatumPlace(place.Part, nameof(Fuse.Flammability))),
             new WorkingStep($"class asked for: {Name(minimum)}", "", "", new Figure((int)minimum, ""), Network.PolicySource(margins.Policy, nameof(DesignPolicy.MinimumFlammability)), new DatumPlace(margins.Policy, nameof(DesignPolicy.MinimumFlammability))));
         return check with { Corner = "highest voltage, largest current that nothing opens", UsesOperatingPoint = true };

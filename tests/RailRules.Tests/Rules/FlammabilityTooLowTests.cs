@@ -56,6 +56,15 @@ public sealed class FlammabilityTooLowTests
         Assert.Equal(Verdict.Fails, Judge(RailOf(Fuse(2.3, Flammability.HB), volts: 5)).Verdict);
     }
 
+    /// <summary>3 V behind 2 Ω give at most 1.5 A: 4.5 W, whatever the fuse.</summary>
+    [Fact]
+    public void A_weak_source_bounds_the_power()
+    {
+        Assert.Empty(Apply.Rule<FlammabilityTooLow>(RailOf(Fuse(20, null), volts: 3, source: 2)));
+        var cell = RailOf(Fuse(20, null)) with { From = new Battery { OpenCircuitVoltage = Band.Of(2.Volts(), 3.Volts()), InternalResistance = 2.Ohms() } };
+        Assert.Empty(Apply.Rule<FlammabilityTooLow>(cell));
+    }
+
     [Fact]
     public void A_hardware_limit_of_the_source_bounds_the_power()
     {
@@ -97,7 +106,7 @@ public sealed class FlammabilityTooLowTests
         Assert.Equal([nameof(DesignPolicy.MinimumFlammability)], Apply.WithUnknown<FlammabilityTooLow>(DesignPolicy.Default, nameof(DesignPolicy.MinimumFlammability), rail).Of(rail.Path[0]).Names());
         Assert.Contains(Apply.WithUnknown<FlammabilityTooLow>(rail, nameof(Rail.Path), rail), check => check.Names().Contains(nameof(Rail.Path)));
         var unstated = RailOf(new Fuse { PartNumber = "Reed", Flammability = Flammability.HB }, load: 0.1, source: null);
-        Assert.Equal([nameof(RailRules.Fuse.RatedCurrent)], Judge(unstated).Names());
+        Assert.Equal([nameof(RailRules.Fuse.RatedCurrent), nameof(Supply.SourceResistance)], Judge(unstated).Names());
     }
 
     [Fact]
