@@ -38,9 +38,9 @@ public sealed partial class Network
         switch (element)
         {
             case Wire wire:
-                return Known(wire.Ampacity?.Amperes, element, nameof(Wire.Ampacity), label);
+                return OfSection(wire.Ampacity?.Amperes, wire.Section?.SquareMeters, element, label);
             case Busbar busbar:
-                return Known(busbar.Ampacity?.Amperes, element, nameof(Busbar.Ampacity), label);
+                return OfSection(busbar.Ampacity?.Amperes, busbar.Section?.SquareMeters, element, label);
             case Trace trace:
                 return Known(ContinuousCurrent(rail, trace), element, trace.Width is null ? nameof(Trace.Width) : trace.Thickness is null ? nameof(Trace.Thickness) : trace.Inner is null ? nameof(Trace.Inner) : nameof(Trace.Ampacity), label);
             case FuseHolder holder:
@@ -57,6 +57,13 @@ public sealed partial class Network
     private static Continuous Known(double? amperes, Element element, string datum, string label) => amperes is { } value
         ? new Continuous(Range.Exactly(value), [])
         : new Continuous(Anything, [new MissingDatum(new DatumPlace(element, datum), label)]);
+
+    /// <summary>A conductor known by its section alone carries no more than the highest density allows.</summary>
+    private static Continuous OfSection(double? ampacity, double? section, Element element, string label)
+    {
+        var known = Known(ampacity, element, nameof(Wire.Ampacity), label);
+        return ampacity is null && section is > 0 and var area ? known with { Range = new Range(0, area * Physics.Conductors.HighestDensity) } : known;
+    }
 
     private Continuous OfContacts(Rail rail, Connector connector, string label)
     {

@@ -98,31 +98,31 @@ public sealed partial class Network
                     stretch.Add(new MissingDatum(new DatumPlace(connector, nameof(Connector.Contacts)), label), unbounded: false);
                 }
 
-                AddCompact(stretch, element, label, nameof(Connector.ContactResistance), connector.ContactResistance?.Max.Ohms / contacts, connector.ContactRating?.Amperes * contacts);
+                AddCompact(stretch, element, label, nameof(Connector.ContactResistance), Ohms(stretch, connector.ContactResistance) / contacts, connector.ContactRating?.Amperes * contacts);
                 break;
             case Fuse fuse:
-                AddCompact(stretch, element, label, nameof(Fuse.ColdResistance), AtRated(fuse.VoltageDrop, fuse.RatedCurrent) ?? fuse.ColdResistance?.Max.Ohms, fuse.RatedCurrent?.Amperes);
+                AddCompact(stretch, element, label, nameof(Fuse.ColdResistance), AtRated(stretch, fuse.VoltageDrop, fuse.RatedCurrent) ?? Ohms(stretch, fuse.ColdResistance), fuse.RatedCurrent?.Amperes);
                 break;
             case CircuitBreaker breaker:
-                AddCompact(stretch, element, label, nameof(CircuitBreaker.Resistance), AtRated(breaker.VoltageDrop, breaker.RatedCurrent) ?? breaker.Resistance?.Max.Ohms, breaker.RatedCurrent?.Amperes);
+                AddCompact(stretch, element, label, nameof(CircuitBreaker.Resistance), AtRated(stretch, breaker.VoltageDrop, breaker.RatedCurrent) ?? Ohms(stretch, breaker.Resistance), breaker.RatedCurrent?.Amperes);
                 break;
             case ResettableFuse resettable:
-                AddCompact(stretch, element, label, nameof(ResettableFuse.Resistance), resettable.ResistanceAfterTrip?.Ohms ?? resettable.Resistance?.Max.Ohms, resettable.HoldCurrent?.Amperes);
+                AddCompact(stretch, element, label, nameof(ResettableFuse.Resistance), (stretch.IsLeast ? null : resettable.ResistanceAfterTrip?.Ohms) ?? Ohms(stretch, resettable.Resistance), resettable.HoldCurrent?.Amperes);
                 break;
             case ElectronicFuse electronic:
-                AddCompact(stretch, element, label, nameof(ElectronicFuse.OnResistance), electronic.OnResistance?.Max.Ohms, electronic.TripLevel?.Max.Amperes);
+                AddCompact(stretch, element, label, nameof(ElectronicFuse.OnResistance), Ohms(stretch, electronic.OnResistance), electronic.TripLevel?.Max.Amperes);
                 break;
             case Switch contact:
-                AddCompact(stretch, element, label, nameof(Switch.OnResistance), contact.OnResistance?.Max.Ohms, contact.RatedCurrent?.Amperes);
+                AddCompact(stretch, element, label, nameof(Switch.OnResistance), Ohms(stretch, contact.OnResistance), contact.RatedCurrent?.Amperes);
                 break;
             case FuseHolder holder:
-                AddCompact(stretch, element, label, nameof(FuseHolder.ContactResistance), holder.ContactResistance?.Max.Ohms, holder.RatedCurrent?.Amperes);
+                AddCompact(stretch, element, label, nameof(FuseHolder.ContactResistance), Ohms(stretch, holder.ContactResistance), holder.RatedCurrent?.Amperes);
                 break;
             case SenseResistor sense:
-                AddCompact(stretch, element, label, nameof(SenseResistor.Resistance), sense.Resistance?.Max.Ohms, null);
+                AddCompact(stretch, element, label, nameof(SenseResistor.Resistance), Ohms(stretch, sense.Resistance), null);
                 break;
             case Inductor inductor:
-                AddCompact(stretch, element, label, nameof(Inductor.Resistance), inductor.Resistance?.Max.Ohms * Conductors.TemperatureFactor(Conductors.CopperCoefficient, UnstatedTemperatureLimit), inductor.RatedCurrent?.Amperes);
+                AddCompact(stretch, element, label, nameof(Inductor.Resistance), Ohms(stretch, inductor.Resistance) * Conductors.TemperatureFactor(Conductors.CopperCoefficient, UnstatedTemperatureLimit), inductor.RatedCurrent?.Amperes);
                 break;
             case InrushLimiter limiter:
                 if (limiter.HotResistance is null && limiter.ColdResistance is { } cold)
@@ -132,7 +132,7 @@ public sealed partial class Network
                 }
                 else
                 {
-                    AddCompact(stretch, element, label, nameof(InrushLimiter.HotResistance), limiter.HotResistance?.Max.Ohms, limiter.MaxCurrent?.Amperes);
+                    AddCompact(stretch, element, label, nameof(InrushLimiter.HotResistance), Ohms(stretch, limiter.HotResistance), limiter.MaxCurrent?.Amperes);
                 }
 
                 break;
@@ -143,8 +143,8 @@ public sealed partial class Network
                     stretch.Add(new MissingDatum(new DatumPlace(diode, nameof(BlockingDiode.ForwardDrop)), label), unbounded: true);
                 }
 
-                stretch.AddDrop(Finite(diode.ForwardDrop?.Max.Volts ?? 0));
-                stretch.AddResistance(Finite(diode.Resistance?.Max.Ohms ?? 0));
+                stretch.AddDrop(Finite(diode.ForwardDrop is { } forward ? stretch.Of(forward).Volts : 0));
+                stretch.AddResistance(Finite(Ohms(stretch, diode.Resistance) ?? 0));
                 break;
             case ParallelGroup group:
                 AddGroup(stretch, rail, group, label);
@@ -167,7 +167,7 @@ public sealed partial class Network
         var branches = new List<Stretch>();
         foreach (var branch in Items(group.Branches))
         {
-            var inner = new Stretch();
+            var inner = stretch.Inner();
             var elements = Items(branch);
             for (var i = 0; i < elements.Length; i++)
             {
@@ -215,7 +215,7 @@ public sealed partial class Network
     {
         if (stated is { } band)
         {
-            return Range.Exactly(Finite(band.Max.Ohms));
+            return Range.Exactly(Finite(stretch.Of(band).Ohms));
         }
 
         if (length is { } known && section is > 0 and var area)
@@ -276,7 +276,10 @@ public sealed partial class Network
         }
     }
 
-    private static double? AtRated(Band<ElectricPotential>? drop, ElectricCurrent? rated) => rated?.Amperes > 0 ? drop?.Max.Volts / rated?.Amperes : null;
+    private static double? AtRated(Stretch stretch, Band<ElectricPotential>? drop, ElectricCurrent? rated) =>
+        rated?.Amperes is > 0 and var amperes && drop is { } band ? stretch.Of(band).Volts / amperes : null;
+
+    private static double? Ohms(Stretch stretch, Band<ElectricResistance>? resistance) => resistance is { } band ? stretch.Of(band).Ohms : null;
 
     /// <summary>Contradictory numbers are RAIL0003's; here they only must do no harm.</summary>
     private static double Finite(double value) => double.IsNaN(value) || double.IsInfinity(value) ? 0 : Math.Max(0, value);
@@ -331,13 +334,25 @@ public sealed partial class Network
     /// <summary>A path with its return as one branch of the circuit: resistance and drop, and what is missing for them.</summary>
     internal sealed class Stretch
     {
+        private readonly bool least;
         private readonly List<Segment> segments = [];
         private readonly List<(ParallelGroup Group, List<Stretch> Branches)> groups = [];
         private double low;
         private double high;
         private double drop;
 
+        /// <summary>An empty stretch; with resistances and drops at the least end of their bands, or at the largest.</summary>
+        internal Stretch(bool least = false) => this.least = least;
+
+        /// <summary>The end of a band that counts.</summary>
+        internal T Of<T>(Band<T> band)
+            where T : struct, IComparable<T> => least ? band.Min : band.Max;
+
         internal List<(MissingDatum Datum, bool Unbounded)> Gaps { get; } = [];
+
+        internal bool IsLeast => least;
+
+        internal Stretch Inner() => new(least);
 
         internal bool OneWay { get; set; }
 

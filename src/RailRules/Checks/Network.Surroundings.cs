@@ -102,6 +102,7 @@ public sealed partial class Network
             result = result with
             {
                 Ambient = new Range(ambient.Min.DegreesCelsius, ambient.Max.DegreesCelsius + heat),
+                Heat = heat,
                 AmbientPlace = place,
                 HeatUnknown = heatUnknown,
             };
@@ -112,7 +113,7 @@ public sealed partial class Network
         }
         else if (own.HeatOfNeighbours is { } heat && result.Ambient is { } below)
         {
-            result = result with { Ambient = new Range(below.Low, below.High + heat.Kelvins) };
+            result = result with { Ambient = new Range(below.Low, below.High + heat.Kelvins), Heat = result.Heat + heat.Kelvins };
         }
 
         if (heatUnknown is not null)
@@ -140,6 +141,9 @@ public sealed partial class Network
     /// <param name="AltitudePlace">Where the altitude is stated, or would be.</param>
     internal sealed record Air(Range? Ambient, DatumPlace AmbientPlace, double? Altitude, DatumPlace? HeatUnknown, DatumPlace AltitudePlace)
     {
+        /// <summary>What neighbours add to the air (K), contained in <see cref="Ambient"/>.</summary>
+        internal double Heat { get; init; }
+
         /// <summary>Bounds of the highest air temperature (°C).</summary>
         internal Range Hottest => Ambient is { } ambient
             ? new Range(ambient.High, HeatUnknown is null ? ambient.High : double.PositiveInfinity)

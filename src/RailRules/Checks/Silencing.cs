@@ -10,6 +10,7 @@ internal static class Silencing
     [
         ("RAIL0102", ["RAIL0101", "RAIL0301", "RAIL0306"], false),
         ("RAIL0504", ["RAIL0201", "RAIL0501"], true),
+        ("RAIL0206", ["RAIL0201"], false),
         ("RAIL0302", ["RAIL0303"], false),
         ("RAIL0307", ["RAIL0204", "RAIL0304", "RAIL0308"], false),
     ];

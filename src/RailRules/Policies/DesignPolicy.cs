@@ -51,6 +51,20 @@ public sealed record DesignPolicy
     /// <summary>Share of a contact's rating that may be used for ever (0204, 0307).</summary>
     public double ConnectorContinuous { get; init; } = 1.00;
 
+    /// <summary>
+    /// Multiple of what a conductor or contact carries for ever that it bears for the conventional time (0204). IEC 60364-4-43, 433.1: 1.45 (from memory).
+    /// </summary>
+    public double OverloadFactor { get; init; } = 1.45;
+
+    /// <summary>Highest steady voltage (V) of a source without earthed pole up to which a device in one pole is enough (0105). Common practice, no source.</summary>
+    public ElectricPotential ProtectBothPolesAbove { get; init; } = ElectricPotential.FromVolts(60);
+
+    /// <summary>Share of its hold current that a resettable fuse may carry (0404). No further factor is due: the hold current is carried for ever.</summary>
+    public double ResettableHold { get; init; } = 1.00;
+
+    /// <summary>Multiple of the rating needed from which a device counts as far overrated (0208). Common practice, no source.</summary>
+    public double OverratingRatio { get; init; } = 4;
+
     /// <summary>Allowed rise of a trace above the air (K) (0204, 0307, 0503). Common practice, no source.</summary>
     public TemperatureDelta TraceRise { get; init; } = TemperatureDelta.FromKelvins(20);
 

@@ -234,6 +234,12 @@ public sealed class BrokenTopology : Rule
                 continue;
             }
 
+            // One breaker with poles in the live conductor and in the return stands in both.
+            if (place.Rail == other.Rail && place.Part is CircuitBreaker && place.Part.Equals(other.Part) && (place.Where.Datum == nameof(Rail.Return)) != (other.Where.Datum == nameof(Rail.Return)))
+            {
+                continue;
+            }
+
             yield return Of(
                 place.Rail,
                 Verdict.Fails,

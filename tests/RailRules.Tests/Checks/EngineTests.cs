@@ -39,6 +39,7 @@ public sealed class EngineTests
     [InlineData("RAIL0102", "RAIL0306")]
     [InlineData("RAIL0504", "RAIL0201")]
     [InlineData("RAIL0504", "RAIL0501")]
+    [InlineData("RAIL0206", "RAIL0201")]
     [InlineData("RAIL0302", "RAIL0303")]
     [InlineData("RAIL0307", "RAIL0204")]
     [InlineData("RAIL0307", "RAIL0304")]
