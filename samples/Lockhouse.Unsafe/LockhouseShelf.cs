@@ -8,11 +8,11 @@ namespace Lockhouse.Unsafe;
 [Waiver("RAIL0201", On = nameof(SledTwice), Reason = "was a 20 A fuse once", ApprovedBy = "protection engineer")] // RAIL0008
 public static class LockhouseShelf
 {
-    private static readonly Connector MainLug = new() { ContactResistance = Band.Of(0.05.Milliohms(), 0.2.Milliohms()), Flammability = Flammability.V0 };
-    private static readonly Busbar MainBusbar = new() { Resistance = 0.2.Milliohms() };
-    private static readonly Trace SledTrace = new() { Resistance = 1.5.Milliohms() };
-    private static readonly Connector SledConnector = new() { ContactResistance = Band.Of(0.5.Milliohms(), 2.Milliohms()), Flammability = Flammability.V0 };
-    private static readonly Wire LampCable = new() { Length = 4.Meters(), Section = 1.5.SquareMillimeters(), Ampacity = 16.Amperes() };
+    private static readonly Connector MainLug = new() { ContactRating = 250.Amperes(), ContactResistance = Band.Of(0.05.Milliohms(), 0.2.Milliohms()), Flammability = Flammability.V0 };
+    private static readonly Busbar MainBusbar = new() { Resistance = 0.2.Milliohms(), Ampacity = 300.Amperes(), TemperatureLimit = 90.Celsius() };
+    private static readonly Trace SledTrace = new() { Resistance = 1.5.Milliohms(), Width = 8.Millimeters(), Thickness = 105.Micrometers(), Inner = false, TemperatureLimit = 105.Celsius() };
+    private static readonly Connector SledConnector = new() { ContactRating = 30.Amperes(), ContactResistance = Band.Of(0.5.Milliohms(), 2.Milliohms()), Flammability = Flammability.V0 };
+    private static readonly Wire LampCable = new() { Length = 4.Meters(), Section = 1.5.SquareMillimeters(), Ampacity = 16.Amperes(), TemperatureLimit = 70.Celsius() };
     private static readonly Load Sled = new() { Power = 600.Watts(), MinVoltage = 40.Volts(), MaxVoltage = 75.Volts() };
 
     /// <summary>The air in the cabin.</summary>
@@ -29,7 +29,7 @@ public static class LockhouseShelf
         TransientMax = 60.Volts(),
         SourceResistance = Band.Of(5.Milliohms(), 6.Milliohms(), 9.Milliohms()),
         ProspectiveFault = new() { Current = Band.Of(6.3.Kiloamperes(), 11.4.Kiloamperes()), TimeConstant = 1.Milliseconds() },
-        ContinuousCurrent = 500.Amperes(),
+        ContinuousCurrent = 900.Amperes(),
         Earthing = Earthing.Negative,
     };
 
@@ -199,5 +199,42 @@ public static class LockhouseShelf
         Return = Return.Mirrored,
         Loads = [Sled],
         Surroundings = Cabin with { Vibration = 15.MetersPerSecondSquared() },
+    };
+
+    public static readonly Rail SledEarthed = new()
+    {
+        From = Plant,
+        Polarity = Polarity.Negative,
+        Path = [Parts.Reed25.As("F60"), SledTrace], // RAIL0105
+        Return = Return.Mirrored,
+        Loads = [Sled],
+        Surroundings = Cabin,
+    };
+
+    public static readonly Rail Gate = new()
+    {
+        From = Plant,
+        Path = [Parts.Lock25.As("F62"), SledTrace], // RAIL0106
+        Return = Return.Mirrored,
+        Loads = [Sled with { Regenerates = true, RegeneratedCurrent = 5.Amperes() }],
+        Surroundings = Cabin,
+    };
+
+    public static readonly Rail SledPaired = new()
+    {
+        From = Plant,
+        Path = [new ParallelGroup { Name = "pair", Branches = [[Parts.Reed25.As("F63")], [Parts.Reed25.As("F64")]] }, SledTrace], // RAIL0206
+        Return = Return.Mirrored,
+        Loads = [Sled],
+        Surroundings = Cabin,
+    };
+
+    public static readonly Rail SledNextToHeatsink = new()
+    {
+        From = Plant,
+        Path = [Parts.Reed25.As("F65"), SledTrace with { Surroundings = new() { HeatOfNeighbours = 18.Kelvins() } }], // RAIL0503
+        Return = Return.Mirrored,
+        Loads = [Sled],
+        Surroundings = Cabin,
     };
 }

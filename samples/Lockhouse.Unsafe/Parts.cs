@@ -63,6 +63,22 @@ public static class Parts
     /// <summary>Held by a clip.</summary>
     public static readonly Fuse Clip25 = Reed25 with { PartNumber = "Clip25", Joint = Joint.Clip };
 
+    /// <summary>A breaker that breaks in one direction only.</summary>
+    public static readonly CircuitBreaker Lock25 = new()
+    {
+        PartNumber = "Lock25",
+        Citation = Invented,
+        RatedCurrent = 25.Amperes(),
+        DcVoltageRating = 80.Volts(),
+        InterruptingRatings = [new() { Current = 20.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 5.Milliseconds() }],
+        ReferenceAmbient = 25.Celsius(),
+        Derating = [new(25.Celsius(), 1.00), new(55.Celsius(), 0.90)],
+        Resistance = 4.Milliohms(),
+        Polarized = true,
+        Flammability = Flammability.V0,
+        OperatingTemperature = Band.Of((-25).Celsius(), 70.Celsius()),
+    };
+
     /// <summary>200 A, feeds the whole cabin.</summary>
     public static readonly Fuse Weir200 = Reed25 with
     {

@@ -8,10 +8,10 @@ namespace Lockhouse;
 public static partial class LockhouseShelf
 {
     // Static members are initialised in the order in which they stand: what a rail uses comes before the rail.
-    private static readonly Connector MainLug = new() { ContactResistance = Band.Of(0.05.Milliohms(), 0.2.Milliohms()), Flammability = Flammability.V0 };
-    private static readonly Busbar MainBusbar = new() { Resistance = 0.2.Milliohms() };
-    private static readonly Trace SledTrace = new() { Resistance = 1.5.Milliohms() };
-    private static readonly Connector SledConnector = new() { ContactResistance = Band.Of(0.5.Milliohms(), 2.Milliohms()), Flammability = Flammability.V0 };
+    private static readonly Connector MainLug = new() { ContactRating = 250.Amperes(), ContactResistance = Band.Of(0.05.Milliohms(), 0.2.Milliohms()), Flammability = Flammability.V0 };
+    private static readonly Busbar MainBusbar = new() { Resistance = 0.2.Milliohms(), Ampacity = 300.Amperes(), TemperatureLimit = 90.Celsius() };
+    private static readonly Trace SledTrace = new() { Resistance = 1.5.Milliohms(), Width = 8.Millimeters(), Thickness = 105.Micrometers(), Inner = false, TemperatureLimit = 105.Celsius() };
+    private static readonly Connector SledConnector = new() { ContactRating = 30.Amperes(), ContactResistance = Band.Of(0.5.Milliohms(), 2.Milliohms()), Flammability = Flammability.V0 };
     private static readonly TransientSuppressor SledClamp = new() { StandOffVoltage = 64.Volts() };
 
     /// <summary>The air in the cabin; holds for every rail below the one that names it.</summary>

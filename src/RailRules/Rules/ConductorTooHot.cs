@@ -110,6 +110,7 @@ public sealed class ConductorTooHot : Rule
         else
         {
             rise = new Range(0, current.High > 0 ? double.PositiveInfinity : 0);
+            missing.Clear();
             missing.Add(new MissingDatum(new DatumPlace(trace, trace.Width is null ? nameof(Trace.Width) : nameof(Trace.Thickness)), place.Label));
         }
 
@@ -122,6 +123,11 @@ public sealed class ConductorTooHot : Rule
     {
         var air = network.AirAt(place.Rail, place.Part.Surroundings, place.Part);
         var bears = network.ContinuousCurrent(place.Rail, place.Part, place.Label)!;
+        if (double.IsInfinity(bears.Range.High))
+        {
+            missing.Clear();
+        }
+
         missing.AddRange(bears.Missing);
         var working = new List<WorkingStep>
         {
