@@ -8,7 +8,7 @@ internal sealed class Provenance
 {
     private readonly Dictionary<object, ObjectRecord> objects = new(ReferenceComparer.Instance);
     private readonly Dictionary<object, Origin?[]> elements = new(ReferenceComparer.Instance);
-    private readonly Dictionary<object, MemberRun> makers = new(ReferenceComparer.Instance);
+    private readonly Dictionary<object, MemberRun?> makers = new(ReferenceComparer.Instance);
 
     /// <summary>Whether any datum is unknown at all; most evaluations have none, and checks are skipped then.</summary>
     public bool AnyUnknown { get; private set; }
@@ -58,6 +58,9 @@ internal sealed class Provenance
             makers[made] = maker;
         }
     }
+
+    /// <summary>From now on nobody may change the object.</summary>
+    public void Freeze(object made) => makers[made] = null;
 
     public bool IsMadeBy(object made, MemberRun maker) => makers.TryGetValue(made, out var found) && ReferenceEquals(found, maker);
 

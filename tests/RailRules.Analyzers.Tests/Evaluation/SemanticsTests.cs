@@ -13,8 +13,8 @@ public class SemanticsTests
     [InlineData("static int M() => B; public static int A = M(); public static int B = 5;", "A", "'B' has no value yet")]
     [InlineData("static int G => B; public static int A = G; public static int B = 5;", "A", "'B' has no value yet")]
     [InlineData("static Func<int> F = () => B; public static int A = F(); public static int B = 5;", "A", "'B' has no value yet")]
-    [InlineData("public static int A = Q.X; public static int B = 5; --- static class Q { public static int X = P.B; }", "A", "'X' reads 'B'")]
-    [InlineData("public static int A = Q.X; public static int B = 5; --- static class Q { public static int X = R.Y; } static class R { public static int Y = P.B; }", "A", "'X' reads 'B'")]
+    [InlineData("public static int A = Q.X; public static int B = 5; --- static class Q { public static int X = P.B; }", "A", "'Q.X' may have no value yet: the initialisers of 'Q' and 'P' use each other")]
+    [InlineData("public static int A = Q.X; public static int B = 5; --- static class Q { public static int X = R.Y; } static class R { public static int Y = P.B; }", "A", "'Q.X' may have no value yet: the initialisers of 'Q' and 'P' use each other")]
     [InlineData("public static int A { get; } = B; public static int B { get; } = 5;", "A", "'B' has no value yet")]
     public void A_static_read_too_early_is_told_at_the_reading(string program, string member, string reason)
     {

@@ -82,7 +82,7 @@ internal static class ProgramSuite
             var problems = Problems(session, result).ToList();
             if (refusedBecause is not null && member.Name == "Refused")
             {
-                if (!result.IsUnknown || !problems.Any(problem => problem.Kind == ProblemKind.NotComputable && problem.Reason.Contains(refusedBecause, StringComparison.Ordinal)))
+                if (!result.IsUnknown || !problems.Any(problem => problem.Kind is ProblemKind.NotComputable or ProblemKind.NotInitialised && problem.Reason.Contains(refusedBecause, StringComparison.Ordinal)))
                     differences.Add($"{member.Name}: {(result.IsUnknown ? "unknown" : result.Value ?? "null")}, not refused because '{refusedBecause}'; {Describe(problems)}");
                 continue;
             }

@@ -242,6 +242,25 @@ internal static class Arithmetic
         }
     }
 
+    /// <summary>Whether a conversion to an integer is one that C# defines without checking too: the number cut towards zero is one of its values.</summary>
+    public static bool IsInRange(object value, SpecialType to)
+    {
+        var number = value is float single ? single : value is double wide ? wide : 0;
+        number = number < 0 ? Math.Ceiling(number) : Math.Floor(number);
+        return to switch
+        {
+            SpecialType.System_SByte => number is >= sbyte.MinValue and <= sbyte.MaxValue,
+            SpecialType.System_Byte => number is >= byte.MinValue and <= byte.MaxValue,
+            SpecialType.System_Int16 => number is >= short.MinValue and <= short.MaxValue,
+            SpecialType.System_UInt16 or SpecialType.System_Char => number is >= ushort.MinValue and <= ushort.MaxValue,
+            SpecialType.System_Int32 => number is >= int.MinValue and <= int.MaxValue,
+            SpecialType.System_UInt32 => number is >= uint.MinValue and <= uint.MaxValue,
+            SpecialType.System_Int64 => number is >= -9223372036854775808.0 and < 9223372036854775808.0,
+            SpecialType.System_UInt64 => number is >= 0 and < 18446744073709551616.0,
+            _ => true,
+        };
+    }
+
     /// <summary>The number converted to another numeric type, as C#'s explicit conversions do.</summary>
     public static object Convert(object value, SpecialType to, bool isChecked)
     {
@@ -287,7 +306,7 @@ internal static class Arithmetic
         _ => isChecked ? FromLong(checked((long)v), to, true) : FromLong(unchecked((long)v), to, false),
     };
 
-    // Without checking, out of range is unspecified in C#; the runtime's own conversion is used, which the program of the same runtime uses too.
+    // Without checking, out of range is unspecified in C# and refused beforehand.
     private static object FromDouble(double v, SpecialType to, bool isChecked) => to switch
     {
         SpecialType.System_Double => v,
@@ -344,9 +363,14 @@ internal static class Arithmetic
             return System.Convert.ToDecimal(left, CultureInfo.InvariantCulture) == System.Convert.ToDecimal(right, CultureInfo.InvariantCulture);
         }
 
-        if (left is double or float || right is double or float)
+        if (left is double || right is double)
         {
-            return left is float a && right is float b ? a == b : ToDouble(left) == ToDouble(right);
+            return ToDouble(left) == ToDouble(right);
+        }
+
+        if (left is float || right is float)
+        {
+            return (float)Convert(left, SpecialType.System_Single, false) == (float)Convert(right, SpecialType.System_Single, false);
         }
 
         return left is ulong || right is ulong ? left is ulong == right is ulong ? left.Equals(right) : Enums.Bits(left) == Enums.Bits(right) && Enums.Bits(left) >= 0 : Enums.Bits(left) == Enums.Bits(right);

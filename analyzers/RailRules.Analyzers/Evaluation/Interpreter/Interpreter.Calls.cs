@@ -61,9 +61,8 @@ internal sealed partial class Interpreter
 
     private object? InvokeOn(IInvocationOperation operation, IOperation instance, IMethodSymbol method, Frame frame)
     {
-        // A method of a struct may change the struct where it stands.
-        var location = instance.Type is { IsValueType: true, TypeKind: TypeKind.Struct } type && types.IsSource(type) && !method.IsReadOnly && !method.ContainingType.IsReadOnly ? TryLocate(instance, frame) : null;
-        var self = location is not null ? location.Get() : Evaluate(instance, frame);
+        var receiver = Receiver(instance, method, frame);
+        var self = ValueOf(receiver);
         var arguments = Arguments(operation.Arguments, method, frame);
         if (self is Unknown)
         {
@@ -80,7 +79,7 @@ internal sealed partial class Interpreter
             throw Raise(new NullReferenceException(), operation, frame);
         }
 
-        return Call(operation.IsVirtual ? Override(method, self) : method, location ?? self, arguments, operation, frame);
+        return Call(operation.IsVirtual ? Override(method, self) : method, receiver, arguments, operation, frame);
     }
 
     /// <summary>What a static member of an interface is on the type that stands for the type parameter.</summary>
@@ -118,7 +117,12 @@ internal sealed partial class Interpreter
 
             if (parameter.RefKind is RefKind.Ref or RefKind.Out)
             {
-                values[parameter.Ordinal] = Locate(argument.Value, frame);
+                values[parameter.Ordinal] = Reference(argument.Value, frame);
+            }
+            else if (parameter.RefKind != RefKind.None && types.IsSource(method) && IsVariable(argument.Value, frame, orReadOnly: true))
+            {
+                // What is passed in by reference shows changes made to it meanwhile.
+                values[parameter.Ordinal] = Reference(argument.Value, frame);
             }
             else
             {
@@ -156,18 +160,31 @@ internal sealed partial class Interpreter
             return Refuse(at, frame, "asynchronous code is not evaluated", "write a plain method");
         }
 
+        // A struct that comes as itself and not as its place lies in a box: what changes there would be seen by all who hold the box.
+        var extended = method.ContainingType.ExtensionParameter;
+        if (extended is null && !method.IsStatic && self is UserObject { Type.IsValueType: true } boxed)
+        {
+            self = new Place(() => boxed, _ => RefuseBox(at, frame));
+        }
+
         var site = new Origin(at.Syntax, frame.Activation.Site, run.Member);
         var activation = new Activation(run, method, self, site, ArgumentsOf(method.ContainingType, method, null));
         var inner = new Frame(null, activation);
         var definition = (method.PartialImplementationPart ?? method).OriginalDefinition;
         definition = definition.PartialImplementationPart ?? definition;
-        if (definition.ContainingType.ExtensionParameter is { } receiver && !definition.IsStatic)
+        if (extended is not null && !definition.IsStatic)
         {
-            inner.Declare(receiver, self);
+            inner.Declare(definition.ContainingType.ExtensionParameter!, extended.RefKind == RefKind.None ? ValueOf(self) : self);
         }
 
         Bind(definition, arguments, inner);
         return RunBody(body, definition, inner, at, frame);
+    }
+
+    private void RefuseBox(IOperation at, Frame frame)
+    {
+        Refuse(at, frame, "this changes a struct in its box", "use a class, or call the method on a variable of the struct's own type");
+        throw new RefusedSignal();
     }
 
     private void Bind(IMethodSymbol definition, object?[] arguments, Frame inner)

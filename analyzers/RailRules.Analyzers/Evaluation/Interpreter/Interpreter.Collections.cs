@@ -209,12 +209,9 @@ internal sealed partial class Interpreter
         Charge(total, operation, frame);
         var array = Array.CreateInstance(element, sizes);
         Provenance.SetMaker(array, run);
-        if (Default(type.ElementType) is var empty && (empty is UserObject or UserEnum || (empty is not null && IsTuple(empty))) && type.Rank == 1)
+        if (Default(type.ElementType) is var empty && (empty is UserObject or UserEnum || (empty is not null && IsTuple(empty))))
         {
-            for (var i = 0; i < array.Length; i++)
-            {
-                array.SetValue(empty, i);
-            }
+            Fill(array, empty, new int[sizes.Length], 0);
         }
 
         if (operation.Initializer is { } initializer)
@@ -223,6 +220,21 @@ internal sealed partial class Interpreter
         }
 
         return array;
+    }
+
+    private static void Fill(Array array, object value, int[] at, int dimension)
+    {
+        for (at[dimension] = 0; at[dimension] < array.GetLength(dimension); at[dimension]++)
+        {
+            if (dimension == at.Length - 1)
+            {
+                array.SetValue(value, at);
+            }
+            else
+            {
+                Fill(array, value, at, dimension + 1);
+            }
+        }
     }
 
     private bool FillArray(Array array, IArrayInitializerOperation initializer, int[] at, int dimension, Frame frame)
@@ -307,12 +319,12 @@ internal sealed partial class Interpreter
         }
     }
 
-    private Storage ElementPlace(IArrayElementReferenceOperation element, Frame frame)
+    private Place ElementPlace(IArrayElementReferenceOperation element, Frame frame)
     {
         var evaluated = Evaluate(element.ArrayReference, frame);
         if (evaluated is null)
         {
-            throw Raise(new NullReferenceException(), element, frame);
+            return new Place(() => throw Raise(new NullReferenceException(), element, frame), _ => throw Raise(new NullReferenceException(), element, frame));
         }
 
         var indices = new long[element.Indices.Length];
@@ -327,25 +339,32 @@ internal sealed partial class Interpreter
             indices[i] = index is IndexValue value ? value.Offset(((Array)evaluated).Length) : Enums.Bits(index);
         }
 
-        var array = (Array)evaluated;
-        CheckIndices(array, indices, element, frame);
-        return new Place(
-            () => GetElement(array, indices, element, frame),
-            value =>
-            {
-                if (!Provenance.IsMadeBy(array, run))
-                {
-                    RefuseMutation(array, element, frame);
-                }
-
-                if (value is Unknown)
-                {
-                    throw new RefusedSignal();
-                }
-
-                array.SetValue(value, indices);
-            });
+        return ElementPlace((Array)evaluated, indices, element, frame);
     }
+
+    /// <summary>An element. Whether there is one is asked when it is read or written, as C# does.</summary>
+    private Place ElementPlace(Array array, long[] indices, IOperation at, Frame frame) => new(
+        () => GetElement(array, indices, at, frame),
+        value =>
+        {
+            CheckIndices(array, indices, at, frame);
+            if (!Provenance.IsMadeBy(array, run))
+            {
+                RefuseMutation(array, at, frame);
+            }
+
+            if (value is Unknown)
+            {
+                throw new RefusedSignal();
+            }
+
+            if (value is not null && !array.GetType().GetElementType()!.IsInstanceOfType(value))
+            {
+                throw Raise(new ArrayTypeMismatchException(), at, frame);
+            }
+
+            array.SetValue(value, indices);
+        });
 
     private object? SliceArray(Array array, RangeValue range, IOperation at, Frame frame)
     {

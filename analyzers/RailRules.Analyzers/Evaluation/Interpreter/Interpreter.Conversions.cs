@@ -84,6 +84,12 @@ internal sealed partial class Interpreter
             return Refuse(at, frame, "a formattable string is not evaluated", "use a plain interpolated string");
         }
 
+        if (value is Array && source is IArrayTypeSymbol { ElementType: var given1 } && ElementOf(target) is { } wanted1 && (types.IsSource(given1) || types.IsSource(wanted1)) && !SymbolEqualityComparer.Default.Equals(given1, wanted1))
+        {
+            // Elements of source types are alike here: what may be stored would not be checked.
+            Provenance.Freeze(value);
+        }
+
         if (at is IConversionOperation { IsImplicit: true } || target.SpecialType == SpecialType.System_Object)
         {
             return value; // boxing or to a base type: nothing happens to the value
@@ -138,6 +144,11 @@ internal sealed partial class Interpreter
         if (special is SpecialType.System_IntPtr or SpecialType.System_UIntPtr || value is IntPtr or UIntPtr)
         {
             return Refuse(at, frame, "native integers are not evaluated", "use int or long");
+        }
+
+        if (!isChecked && value is double or float && !Arithmetic.IsInRange(value, special))
+        {
+            return Refuse(at, frame, $"this number lies outside '{target.Name}', where C# leaves the result of the conversion open", "use checked, or see to the range beforehand");
         }
 
         Exception raised;

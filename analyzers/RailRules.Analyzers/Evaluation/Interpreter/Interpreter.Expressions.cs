@@ -24,7 +24,7 @@ internal sealed partial class Interpreter
             case OperationKind.ObjectCreation:
                 return ObjectCreation((IObjectCreationOperation)operation, frame);
             case OperationKind.Invocation:
-                return Invocation((IInvocationOperation)operation, frame);
+                return ValueOf(Invocation((IInvocationOperation)operation, frame));
             case OperationKind.Conversion:
                 return Conversion((IConversionOperation)operation, frame);
             case OperationKind.FieldReference:
@@ -196,7 +196,7 @@ internal sealed partial class Interpreter
         switch (operation.ReferenceKind)
         {
             case InstanceReferenceKind.ImplicitReceiver or InstanceReferenceKind.PatternInput:
-                return frame.Activation.Implicit.Count > 0 ? frame.Activation.Implicit.Peek() : Unknown.Value;
+                return frame.Activation.Implicit.Count > 0 ? ValueOf(frame.Activation.Implicit.Peek()) : Unknown.Value;
             case InstanceReferenceKind.ContainingTypeInstance:
                 return Self(frame);
             default:

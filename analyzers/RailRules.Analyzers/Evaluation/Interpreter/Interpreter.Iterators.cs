@@ -13,7 +13,8 @@ internal sealed partial class Interpreter
             return Refuse(at, caller, "this iterator is not evaluated", "return IEnumerable of one type, an array or a list");
         }
 
-        var sequence = Sequences.Of(real).Lazy(Started(body, inner, at, caller));
+        var self = inner.Activation.Self is Storage place ? place.Get() : null;
+        var sequence = Sequences.Of(real).Lazy(Started(body, inner, self, at, caller));
         if (type.Name == "IEnumerable")
         {
             return sequence;
@@ -25,9 +26,9 @@ internal sealed partial class Interpreter
     }
 
     /// <summary>Each walk runs the body anew, with the arguments as they were.</summary>
-    private IEnumerable<object?> Started(IOperation body, Frame arguments, IOperation at, Frame caller)
+    private IEnumerable<object?> Started(IOperation body, Frame arguments, object? copied, IOperation at, Frame caller)
     {
-        var activation = new Activation(run, arguments.Activation.Method, arguments.Activation.Self, arguments.Activation.Site, arguments.Activation.TypeArguments);
+        var activation = new Activation(run, arguments.Activation.Method, copied is null ? arguments.Activation.Self : new Holder(copied), arguments.Activation.Site, arguments.Activation.TypeArguments);
         var frame = arguments.CopyInto(activation);
         var end = new IteratorEnd();
         foreach (var item in Yields(body, frame, end))
@@ -147,6 +148,11 @@ internal sealed partial class Interpreter
         }
 
         end.Completion = Completion.Normal;
+        if (loop.LoopControlVariable is IVariableDeclaratorOperation { Symbol.RefKind: not RefKind.None })
+        {
+            RefuseStatement(loop, frame, "references to variables are not evaluated here", "use the values");
+        }
+
         foreach (var element in Enumerated(sequence, loop, frame))
         {
             var inner = new Frame(frame, frame.Activation);

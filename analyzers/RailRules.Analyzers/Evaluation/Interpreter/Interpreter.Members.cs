@@ -8,16 +8,36 @@ internal sealed partial class Interpreter
 {
     private const int DepthOfOneStack = 150;
 
+    /// <summary>Statics whose evaluation waits for other statics, at most.</summary>
+    private const int DeepestStatics = 5000;
+
     private readonly Dictionary<ISymbol, MemberResult> results = new(SymbolEqualityComparer.Default);
     private readonly Dictionary<INamedTypeSymbol, bool> staticConstructors = new(SymbolEqualityComparer.Default);
     private int stackDepth;
+    private int memberDepth;
 
     /// <summary>Evaluates a static field or property, or gives its kept result.</summary>
     public MemberResult Member(ISymbol member)
     {
+        var result = Evaluated(member);
+        while (run is null && !Settle(result))
+        {
+            result = Evaluated(member);
+        }
+
+        return result;
+    }
+
+    private MemberResult Evaluated(ISymbol member)
+    {
         if (results.TryGetValue(member, out var kept))
         {
             return kept;
+        }
+
+        if (memberDepth > DeepestStatics)
+        {
+            throw new InsufficientExecutionStackException();
         }
 
         if (stackDepth + (run?.Depth ?? 0) > DepthOfOneStack)
@@ -26,7 +46,7 @@ internal sealed partial class Interpreter
             stackDepth = 0;
             try
             {
-                return EvaluationSession.OnFreshStack(() => Member(member));
+                return EvaluationSession.OnFreshStack(() => Evaluated(member));
             }
             finally
             {
@@ -40,6 +60,7 @@ internal sealed partial class Interpreter
         var mine = new MemberRun(member, outer);
         run = mine;
         stackDepth++;
+        memberDepth++;
         try
         {
             var raw = Guarded(member, () => MemberValue(member, bodies.Syntax(member)));
@@ -56,6 +77,7 @@ internal sealed partial class Interpreter
         finally
         {
             stackDepth--;
+            memberDepth--;
             run = outer!;
             libraryCall = outerCall;
         }
@@ -202,15 +224,24 @@ internal sealed partial class Interpreter
             return NotInitialised(at, frame, $"'{member.Name}' {reason}", $"move '{member.Name}' above '{run.Member.Name}'");
         }
 
-        var result = Member(member);
+        if (!SymbolEqualityComparer.Default.Equals(member.ContainingType, run.Type) && throwing.TryGetValue(member.ContainingType, out var thrower))
+        {
+            // Told where it throws.
+            run.Read(thrower);
+            run.HasCause = true;
+            throw new RefusedSignal();
+        }
+
+        if (early.Contains((run.Member, member)))
+        {
+            return NotInitialised(at, frame, $"'{member.ContainingType.Name}.{member.Name}' may have no value yet: the initialisers of '{member.ContainingType.Name}' and '{run.Type.Name}' use each other", "let one of the two classes not use the other, or move what both use into a third");
+        }
+
+        var result = Evaluated(member);
         if (isNew)
         {
             run.ReadSteps = Math.Min(run.ReadSteps + result.StepsBound, long.MaxValue / 4);
             Step(at, frame);
-            if (LateRead(result) is { } late)
-            {
-                return NotInitialised(at, frame, $"'{member.Name}' reads '{late.Name}', which has no value yet when C# gives '{run.Member.Name}' its own", $"move '{late.Name}' above '{run.Member.Name}', or into another class");
-            }
         }
 
         run.HasCause |= result.IsUnknown;
@@ -252,41 +283,6 @@ internal sealed partial class Interpreter
 
         reason = "has no value yet: static members get their values in the order in which they stand";
         return first.SpanStart < second.SpanStart;
-    }
-
-    /// <summary>A member of the running member's type that is read by what it reads, through other types, before C# has given it a value.</summary>
-    private ISymbol? LateRead(MemberResult result)
-    {
-        if (SymbolEqualityComparer.Default.Equals(result.Member.ContainingType, run.Type))
-        {
-            return null; // told where it was evaluated itself
-        }
-
-        var reached = new HashSet<ISymbol>(SymbolEqualityComparer.Default);
-        var open = new Stack<ISymbol>(result.Reads);
-        while (open.Count > 0)
-        {
-            var member = open.Pop();
-            if (!reached.Add(member))
-            {
-                continue;
-            }
-
-            if (SymbolEqualityComparer.Default.Equals(member, run.Member) || !IsBefore(member, run.Member, out _))
-            {
-                return member;
-            }
-
-            if (results.TryGetValue(member, out var known))
-            {
-                foreach (var read in known.Reads)
-                {
-                    open.Push(read);
-                }
-            }
-        }
-
-        return null;
     }
 
     /// <summary>A static of a compiled assembly: listed ones are values of the analyzer's own copy.</summary>

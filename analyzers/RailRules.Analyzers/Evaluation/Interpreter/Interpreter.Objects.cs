@@ -76,7 +76,7 @@ internal sealed partial class Interpreter
         var implicits = frame.Activation.Implicit;
         foreach (var part in initializer.Initializers)
         {
-            implicits.Push(made.Get());
+            implicits.Push(made.Get() is ValueType or UserObject { Type.IsValueType: true } ? made : made.Get());
             try
             {
                 switch (part)
@@ -297,7 +297,10 @@ internal sealed partial class Interpreter
     private static FieldInfo? TupleField(object self, IFieldSymbol field) =>
         IsTuple(self) && (field.CorrespondingTupleField ?? field) is { Name: var name } ? self.GetType().GetField(name) : null;
 
-    private object? PropertyReference(IPropertyReferenceOperation operation, Frame frame)
+    private object? PropertyReference(IPropertyReferenceOperation operation, Frame frame) => ValueOf(PropertyReferenceOrPlace(operation, frame));
+
+    /// <summary>The value of a property; of one that gives a reference the place to which it refers.</summary>
+    private object? PropertyReferenceOrPlace(IPropertyReferenceOperation operation, Frame frame)
     {
         var property = Resolve(operation.Property, frame);
         if (operation.Instance is null)
@@ -306,7 +309,8 @@ internal sealed partial class Interpreter
         }
 
         var instance = operation.Instance;
-        var self = Evaluate(instance, frame);
+        var receiver = property.GetMethod is { } asked && types.IsSource(asked) ? Receiver(instance, asked, frame) : Evaluate(instance, frame);
+        var self = ValueOf(receiver);
         if (self is Unknown)
         {
             return self;
@@ -333,7 +337,7 @@ internal sealed partial class Interpreter
             return Unknown.Value;
         }
 
-        return Call(instance is IInstanceReferenceOperation { Syntax: BaseExpressionSyntax } ? getter : Override(getter, self), self, arguments, operation, frame);
+        return Call(instance is IInstanceReferenceOperation { Syntax: BaseExpressionSyntax } ? getter : Override(getter, self), receiver, arguments, operation, frame);
     }
 
     private object? StaticProperty(IPropertySymbol property, IPropertyReferenceOperation at, Frame frame)
@@ -462,15 +466,33 @@ internal sealed partial class Interpreter
             return false;
         }
 
+        var fitting = new List<IMethodSymbol>();
         foreach (var candidate in parent.InstanceConstructors)
         {
             if (candidate.Parameters.IsEmpty)
             {
                 return RunConstructor(made, parent, candidate, [], at, inner);
             }
+
+            if (candidate.Parameters.All(parameter => parameter.IsOptional || parameter.IsParams))
+            {
+                fitting.Add(candidate);
+            }
         }
 
-        return true;
+        return fitting switch
+        {
+            [] => true, // the compiler reports it
+            [var only] when only.Parameters.All(parameter => parameter.IsOptional && parameter.GetAttributes().IsEmpty) =>
+                RunConstructor(made, parent, only, [.. only.Parameters.Select(parameter => DefaultOf(parameter, inner))], at, inner),
+            _ => Unsupported(at, inner),
+        };
+    }
+
+    private object? DefaultOf(IParameterSymbol parameter, Frame frame)
+    {
+        var type = Resolve(parameter.Type, frame);
+        return parameter.ExplicitDefaultValue is not { } value ? Default(type) : Underlying(type) is { TypeKind: TypeKind.Enum } named ? EnumValue(named, value) : value;
     }
 
     private bool ExplicitConstructor(Storage made, INamedTypeSymbol type, IConstructorBodyOperation body, IOperation at, Frame inner)

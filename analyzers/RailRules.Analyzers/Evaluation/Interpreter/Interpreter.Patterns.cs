@@ -273,6 +273,16 @@ internal sealed partial class Interpreter
             return false;
         }
 
+        if (TypeMap.IsSpan(pattern.InputType))
+        {
+            if (pattern.InputType.Name == "Span")
+            {
+                return Refuse(pattern, frame, "this list pattern is not evaluated", "use an array or a list");
+            }
+
+            Provenance.Freeze(value);
+        }
+
         if (ListItems(value) is not { } items)
         {
             return Refuse(pattern, frame, "this list pattern is not evaluated", "use an array or a list");

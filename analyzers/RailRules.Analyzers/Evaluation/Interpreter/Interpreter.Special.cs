@@ -99,9 +99,15 @@ internal sealed partial class Interpreter
                 return GetElement(array, [index], at, frame);
             case "ToArray":
                 return SliceArray(array, new RangeValue(new IndexValue(0, false), new IndexValue(0, true)), at, frame);
-            case "Slice" when arguments is [int start]:
-                return SliceArray(array, new RangeValue(new IndexValue(start, false), new IndexValue(0, true)), at, frame);
-            case "Slice" when arguments is [int start, int length]:
+            case "Slice" when method.ContainingType.Name == "ReadOnlySpan" && arguments is [int start, ..]:
+                var length = arguments.Length == 2 ? (int)arguments[1]! : array.Length - start;
+                if (start < 0 || length < 0 || start > array.Length - length)
+                {
+                    throw Raise(new ArgumentOutOfRangeException(), at, frame);
+                }
+
+                // The part is a copy here: what it is a part of may not change from now on.
+                Provenance.Freeze(array);
                 return SliceArray(array, new RangeValue(new IndexValue(start, false), new IndexValue(start + length, false)), at, frame);
             case "op_Implicit" when arguments is [Array given]:
                 return given;

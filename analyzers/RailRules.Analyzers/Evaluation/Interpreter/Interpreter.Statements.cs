@@ -169,12 +169,13 @@ internal sealed partial class Interpreter
         {
             foreach (var declarator in declaration.Declarators)
             {
-                if (declarator.Symbol.RefKind != RefKind.None)
+                var initializer = declarator.Initializer ?? declaration.Initializer;
+                if (declarator.Symbol.RefKind != RefKind.None && initializer is not null)
                 {
-                    RefuseStatement(declarator, frame, "references to variables are not evaluated", "use the values");
+                    frame.Declare(declarator.Symbol, declarator.Symbol.RefKind == RefKind.Ref || IsVariable(initializer.Value, frame, orReadOnly: true) ? Reference(initializer.Value, frame) : new Holder(Evaluate(initializer.Value, frame)));
+                    continue;
                 }
 
-                var initializer = declarator.Initializer ?? declaration.Initializer;
                 frame.Declare(declarator.Symbol, initializer is null ? Default(Resolve(declarator.Symbol.Type, frame)) : Evaluate(initializer.Value, frame));
             }
         }
@@ -182,7 +183,10 @@ internal sealed partial class Interpreter
 
     private Completion Return(IReturnOperation operation, Frame frame)
     {
-        frame.Activation.Result = operation.ReturnedValue is { } value ? Evaluate(value, frame) : null;
+        frame.Activation.Result = operation.ReturnedValue is not { } value ? null
+            : frame.Activation.Method is not { RefKind: not RefKind.None } method ? Evaluate(value, frame)
+            : method.RefKind == RefKind.Ref || IsVariable(value, frame, orReadOnly: true) ? Reference(value, frame)
+            : new Holder(Evaluate(value, frame));
         return Completion.Return;
     }
 
@@ -303,10 +307,37 @@ internal sealed partial class Interpreter
             throw new UndecidedSignal();
         }
 
+        if (loop.LoopControlVariable is IVariableDeclaratorOperation { Symbol.RefKind: not RefKind.None } reference)
+        {
+            return ForEachReference(loop, reference, sequence, frame);
+        }
+
         foreach (var item in Enumerated(sequence, loop, frame))
         {
             var inner = new Frame(frame, frame.Activation);
             AssignLoopVariable(loop, item, inner);
+            if (!Iterate(loop, loop.Body, inner, out var completion))
+            {
+                return completion;
+            }
+        }
+
+        return Completion.Normal;
+    }
+
+    /// <summary><c>foreach (ref var item in span)</c>: each round's variable is the element itself.</summary>
+    private Completion ForEachReference(IForEachLoopOperation loop, IVariableDeclaratorOperation variable, object? sequence, Frame frame)
+    {
+        if (sequence is not Array { Rank: 1 } array)
+        {
+            return RefuseStatement(loop, frame, "references to variables are not evaluated here", "use the values");
+        }
+
+        for (var i = 0; i < array.Length; i++)
+        {
+            Step(loop, frame);
+            var inner = new Frame(frame, frame.Activation);
+            inner.Declare(variable.Symbol, ElementPlace(array, [i], loop.Collection, frame));
             if (!Iterate(loop, loop.Body, inner, out var completion))
             {
                 return completion;
@@ -348,17 +379,36 @@ internal sealed partial class Interpreter
 
                 break;
             case UserObject own when FindMember(own.Type, "MoveNext") is IMethodSymbol next && FindMember(own.Type, "Current") is IPropertySymbol { GetMethod: { } current }:
-                var place = new Holder(own);
-                while (Call(next, own.Type.IsValueType ? place : own, [], at, frame) is true)
+                object place = own.Type.IsValueType ? new Holder(own) : own;
+                try
                 {
-                    Step(at, frame);
-                    yield return Call(current, place.Get(), [], at, frame);
+                    while (Decide(Call(next, place, [], at, frame)))
+                    {
+                        Step(at, frame);
+                        yield return ValueOf(Call(current, place, [], at, frame));
+                    }
+                }
+                finally
+                {
+                    Dispose(own.Type, place, at, frame);
                 }
 
                 break;
             default:
                 Refuse(at, frame, "this sequence is not evaluated", "use an array or a list");
                 throw new RefusedSignal();
+        }
+    }
+
+    /// <summary>What foreach does with an enumerator in the end.</summary>
+    private void Dispose(INamedTypeSymbol type, object enumerator, IOperation at, Frame frame)
+    {
+        foreach (var implemented in type.AllInterfaces)
+        {
+            if (implemented.SpecialType == SpecialType.System_IDisposable && type.FindImplementationForInterfaceMember(implemented.GetMembers("Dispose")[0]) is IMethodSymbol dispose)
+            {
+                Call(dispose, enumerator, [], at, frame);
+            }
         }
     }
 

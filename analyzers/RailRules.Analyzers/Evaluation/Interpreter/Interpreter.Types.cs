@@ -5,6 +5,9 @@ namespace RailRules.Analyzers.Evaluation;
 /// <content>Types in scope, type tests, defaults.</content>
 internal sealed partial class Interpreter
 {
+    /// <summary>Names in the name of a type, at most.</summary>
+    private const int LargestType = 500;
+
     private readonly Dictionary<ITypeSymbol, object?> defaults = new(SymbolEqualityComparer.Default);
     private readonly Dictionary<INamedTypeSymbol, TypeLayout> layouts = new(SymbolEqualityComparer.Default);
 
@@ -57,7 +60,45 @@ internal sealed partial class Interpreter
             }
         }
 
+        Bounded(replaced);
         return replaced.Length == 0 ? definition : definition.Construct(replaced);
+    }
+
+    /// <summary>Types that grow without end in generic recursion would make every look at them slow.</summary>
+    private static void Bounded(ITypeSymbol[] types)
+    {
+        var left = LargestType;
+        foreach (var type in types)
+        {
+            Count(type, ref left);
+        }
+    }
+
+    private static void Count(ITypeSymbol type, ref int left)
+    {
+        if (--left < 0)
+        {
+            throw new InsufficientExecutionStackException();
+        }
+
+        switch (type)
+        {
+            case IArrayTypeSymbol array:
+                Count(array.ElementType, ref left);
+                break;
+            case INamedTypeSymbol { IsGenericType: true } named:
+                foreach (var argument in named.TypeArguments)
+                {
+                    Count(argument, ref left);
+                }
+
+                if (named.ContainingType is { IsGenericType: true } containing)
+                {
+                    Count(containing, ref left);
+                }
+
+                break;
+        }
     }
 
     /// <summary>The method with the type arguments in scope put in.</summary>
@@ -92,6 +133,7 @@ internal sealed partial class Interpreter
             replaced[i] = Substitute(method.TypeArguments[i], arguments);
         }
 
+        Bounded(replaced);
         return definition.Construct(replaced);
     }
 
@@ -163,6 +205,20 @@ internal sealed partial class Interpreter
     /// <summary>A value that comes out of library code, where structs of the source have no default of their own.</summary>
     private object? Normalised(object? value, ITypeSymbol? type)
     {
+        if (value is not null && type is INamedTypeSymbol { IsTupleType: true } tuple && IsTuple(value) && MentionsSource(tuple))
+        {
+            var parts = TupleParts(value);
+            if (parts.Length == tuple.TupleElements.Length && Array.Exists(parts, part => part is null or UserEnum { Type: null } || IsTuple(part)))
+            {
+                for (var i = 0; i < parts.Length; i++)
+                {
+                    parts[i] = Normalised(parts[i], tuple.TupleElements[i].Type);
+                }
+
+                return Activator.CreateInstance(value.GetType(), parts);
+            }
+        }
+
         if (type is null || !type.IsValueType || (value is not null && value is not UserEnum { Type: null }))
         {
             return value;

@@ -64,14 +64,122 @@ internal sealed partial class Interpreter
                 return ElementPlace(element, frame);
             case IImplicitIndexerReferenceOperation indexer:
                 return ImplicitIndexerPlace(indexer, frame);
-            case IInstanceReferenceOperation when frame.Activation.Self is Storage self:
+            case IInstanceReferenceOperation { ReferenceKind: InstanceReferenceKind.ImplicitReceiver }:
+                return frame.Activation.Implicit.Count > 0 ? frame.Activation.Implicit.Peek() as Storage : null;
+            case IInstanceReferenceOperation { ReferenceKind: InstanceReferenceKind.ContainingTypeInstance } when frame.Activation.Self is Storage self:
                 return self;
-            case IConversionOperation { Conversion.IsIdentity: true } conversion:
+            case IConversionOperation { Conversion.IsIdentity: true, IsImplicit: true } conversion:
                 return TryLocate(conversion.Operand, frame);
+            default:
+                return LocateReference(target, frame);
+        }
+    }
+
+    /// <summary>The place to which an expression refers that gives a reference: a call, an assignment or a choice of references.</summary>
+    private Storage? LocateReference(IOperation target, Frame frame)
+    {
+        switch (target)
+        {
+            case IInvocationOperation { TargetMethod.RefKind: not RefKind.None } call:
+                return Invocation(call, frame) as Storage;
+            case IParenthesizedOperation parenthesized:
+                return TryLocate(parenthesized.Operand, frame);
+            case IConditionalOperation { IsRef: true, WhenFalse: { } otherwise } choice:
+                return TryLocate(Condition(choice.Condition, frame) ? choice.WhenTrue : otherwise, frame);
+            case ISimpleAssignmentOperation { IsRef: true } assignment:
+                return Rebind(assignment, frame);
             default:
                 return null;
         }
     }
+
+    /// <summary>A place to be passed on or kept as a reference: that it exists is checked now.</summary>
+    private Storage Reference(IOperation target, Frame frame)
+    {
+        var place = Locate(target, frame);
+        place.Get();
+        return place;
+    }
+
+    /// <summary>Lets a reference refer to another place.</summary>
+    private Storage Rebind(ISimpleAssignmentOperation assignment, Frame frame)
+    {
+        var symbol = assignment.Target switch { ILocalReferenceOperation local => (ISymbol)local.Local, IParameterReferenceOperation parameter => parameter.Parameter, _ => null };
+        if (symbol is null || !frame.TryFind(symbol, out var holder, out var index) || !ReferenceEquals(holder.Activation.Run, run))
+        {
+            Refuse(assignment, frame, "this reference is not evaluated", "use the values");
+            throw new RefusedSignal();
+        }
+
+        var place = Reference(assignment.Value, frame);
+        holder[index] = place;
+        return place;
+    }
+
+    /// <summary>Whether an expression names a variable. Where it does not, or where it may only be read, C# calls a struct's methods on a copy.</summary>
+    private static bool IsVariable(IOperation expression, Frame frame, bool orReadOnly = false)
+    {
+        switch (expression)
+        {
+            case ILocalReferenceOperation local:
+                return orReadOnly || local.Local.RefKind != RefKind.RefReadOnly;
+            case IParameterReferenceOperation parameter:
+                return orReadOnly || parameter.Parameter.RefKind is RefKind.None or RefKind.Ref or RefKind.Out;
+            case IFieldReferenceOperation { Field: var field } reference:
+                return (orReadOnly || !field.IsReadOnly || IsOwnToSet(field, reference.Instance, frame))
+                    && (field.IsStatic || reference.Instance is { Type.IsReferenceType: true } || (reference.Instance is { } instance && IsVariable(instance, frame, orReadOnly)));
+            case IPropertyReferenceOperation { Property.RefKind: var kind }:
+                return kind == RefKind.Ref || (orReadOnly && kind == RefKind.RefReadOnly);
+            case IInvocationOperation { TargetMethod.RefKind: var kind }:
+                return kind == RefKind.Ref || (orReadOnly && kind == RefKind.RefReadOnly);
+            case IArrayElementReferenceOperation:
+                return true;
+            case IImplicitIndexerReferenceOperation { IndexerSymbol: IPropertySymbol { RefKind: RefKind.Ref } }:
+                return true;
+            case IInstanceReferenceOperation { ReferenceKind: InstanceReferenceKind.ImplicitReceiver }:
+                return true;
+            case IInstanceReferenceOperation { ReferenceKind: InstanceReferenceKind.ContainingTypeInstance }:
+                return orReadOnly || frame.Activation.Method is not { IsReadOnly: true };
+            case IParenthesizedOperation parenthesized:
+                return IsVariable(parenthesized.Operand, frame, orReadOnly);
+            case IConversionOperation { Conversion.IsIdentity: true, IsImplicit: true } conversion:
+                return IsVariable(conversion.Operand, frame, orReadOnly);
+            case IConditionalOperation { IsRef: true, WhenFalse: { } otherwise } choice:
+                return IsVariable(choice.WhenTrue, frame, orReadOnly) && IsVariable(otherwise, frame, orReadOnly);
+            case ISimpleAssignmentOperation { IsRef: true } assignment:
+                return IsVariable(assignment.Value, frame, orReadOnly);
+            default:
+                return false;
+        }
+    }
+
+    /// <summary>Whether a read-only field may be written here: by a constructor of its type, in the object that is being made, or by an initialiser of its type's statics.</summary>
+    private static bool IsOwnToSet(IFieldSymbol field, IOperation? instance, Frame frame) =>
+        field.IsStatic ? frame.Activation.Method is null && SymbolEqualityComparer.Default.Equals(frame.Activation.Run.Type, field.ContainingType) : instance is IInstanceReferenceOperation { ReferenceKind: InstanceReferenceKind.ContainingTypeInstance }
+        && frame.Activation.Method is { MethodKind: MethodKind.Constructor } or { IsInitOnly: true }
+        && SymbolEqualityComparer.Default.Equals(frame.Activation.Method!.ContainingType.OriginalDefinition, field.ContainingType.OriginalDefinition);
+
+    /// <summary>
+    /// The object on which a method is called. A struct whose method may change it comes as the place where it stands, or where that is no variable as a copy's
+    /// place; any other object as itself.
+    /// </summary>
+    private object? Receiver(IOperation instance, IMethodSymbol method, Frame frame)
+    {
+        if (method.IsReadOnly || instance.Type is not { } declared || declared.IsReferenceType || instance is IInstanceReferenceOperation { ReferenceKind: InstanceReferenceKind.PatternInput }
+            || Resolve(declared, frame) is not INamedTypeSymbol { TypeKind: TypeKind.Struct, IsReadOnly: false } type || !types.IsSource(type))
+        {
+            return Evaluate(instance, frame);
+        }
+
+        if (IsVariable(instance, frame) && TryLocate(instance, frame) is { } place)
+        {
+            return place;
+        }
+
+        return Evaluate(instance, frame) switch { UserObject copy => new Holder(copy), var other => other };
+    }
+
+    private static object? ValueOf(object? receiver) => receiver is Storage place ? place.Get() : receiver;
 
     private Storage VariablePlace(ISymbol symbol, IOperation at, Frame frame)
     {
@@ -141,7 +249,7 @@ internal sealed partial class Interpreter
         if (field.Field.IsStatic)
         {
             // A read-only one is only ever copied.
-            return field.Field.IsReadOnly ? new Holder(FieldReference(field, frame)) : new Place(() => FieldReference(field, frame), _ => RefuseStaticWrite(field, frame));
+            return field.Field.IsReadOnly && !IsOwnToSet(field.Field, null, frame) ? new Holder(FieldReference(field, frame)) : new Place(() => FieldReference(field, frame), _ => RefuseStaticWrite(field, frame));
         }
 
         if (field.Instance is not { } instance)
@@ -150,7 +258,7 @@ internal sealed partial class Interpreter
         }
 
         // Outside its constructor a read-only field is only ever copied.
-        if (field.Field.IsReadOnly && frame.Activation.Method is not ({ MethodKind: MethodKind.Constructor } or { IsInitOnly: true }))
+        if (field.Field.IsReadOnly && instance is not IInstanceReferenceOperation { ReferenceKind: InstanceReferenceKind.ImplicitReceiver } && !IsOwnToSet(field.Field, instance, frame))
         {
             return new Holder(FieldReference(field, frame));
         }
@@ -163,7 +271,7 @@ internal sealed partial class Interpreter
 
     /// <summary>The object whose member is named: for a struct the place where it stands, else the object itself.</summary>
     private Storage Owner(IOperation instance, Frame frame) =>
-        instance.Type is { IsValueType: true } && TryLocate(instance, frame) is { } place ? place : new Holder(Evaluate(instance, frame));
+        instance.Type is { IsReferenceType: false } type && Resolve(type, frame).IsValueType && IsVariable(instance, frame) && TryLocate(instance, frame) is { } place ? place : new Holder(Evaluate(instance, frame));
 
     private void SetField(Storage owner, IFieldSymbol field, object? value, IOperation at, Frame frame)
     {
@@ -203,11 +311,29 @@ internal sealed partial class Interpreter
         }
 
         var property = Resolve(reference.Property, frame);
+        if (property.RefKind != RefKind.None)
+        {
+            return ReferenceOf(property, reference, frame);
+        }
+
         var owner = Owner(instance, frame);
         var arguments = property.GetMethod is { } getter ? Arguments(reference.Arguments, getter, frame) : property.SetMethod is { } setter ? Arguments(reference.Arguments, setter, frame) : [];
         return new Place(
-            () => property.GetMethod is { } get ? Call(Override(get, owner.Get()), owner.Get(), arguments, reference, frame) : Unknown.Value,
+            () => property.GetMethod is { } get ? Call(Override(get, owner.Get()), owner.Get() is UserObject { Type.IsValueType: true } ? owner : owner.Get(), arguments, reference, frame) : Unknown.Value,
             value => SetProperty(owner, property, value, reference, frame, arguments: arguments));
+    }
+
+    /// <summary>The place to which a property refers that gives a reference.</summary>
+    private Storage? ReferenceOf(IPropertySymbol property, IPropertyReferenceOperation reference, Frame frame)
+    {
+        if (TypeMap.IsSpan(property.ContainingType))
+        {
+            return Evaluate(reference.Instance!, frame) is Array array && reference.Arguments.Length == 1 && Evaluate(reference.Arguments[0].Value, frame) is int index
+                ? ElementPlace(array, [index], reference, frame)
+                : null;
+        }
+
+        return PropertyReferenceOrPlace(reference, frame) as Storage;
     }
 
     private void SetProperty(Storage owner, IPropertySymbol property, object? value, IOperation at, Frame frame, bool initialising = false, object?[]? arguments = null)
@@ -223,6 +349,11 @@ internal sealed partial class Interpreter
             throw new RefusedSignal();
         }
 
+        if (property.RefKind != RefKind.None)
+        {
+            throw RefusePlace(at, frame);
+        }
+
         if (property.SetMethod is not { } setter)
         {
             // A property with a getter only, set in its type's own constructor.
@@ -232,11 +363,6 @@ internal sealed partial class Interpreter
             }
 
             return;
-        }
-
-        if (property.RefKind != RefKind.None)
-        {
-            throw RefusePlace(at, frame);
         }
 
         object?[] all = arguments is { Length: > 0 } ? [.. arguments.Take(setter.Parameters.Length - 1), value] : [value];
@@ -250,8 +376,7 @@ internal sealed partial class Interpreter
     {
         if (assignment.IsRef)
         {
-            Refuse(assignment, frame, "references to variables are not evaluated", "use the values");
-            throw new RefusedSignal();
+            return Rebind(assignment, frame).Get();
         }
 
         var place = Locate(assignment.Target, frame);
@@ -264,6 +389,11 @@ internal sealed partial class Interpreter
     {
         var place = Locate(assignment.Target, frame);
         var old = place.Get();
+        if (assignment.OperatorMethod is { IsStatic: false } own)
+        {
+            return OperateOn(place, old, own, [Evaluate(assignment.Value, frame)], assignment, frame);
+        }
+
         var right = Evaluate(assignment.Value, frame);
         if (old is Unknown || right is Unknown)
         {
@@ -287,6 +417,24 @@ internal sealed partial class Interpreter
 
         place.Set(value);
         return value;
+    }
+
+    /// <summary>An operator that changes its operand where it stands.</summary>
+    private object? OperateOn(Storage place, object? operand, IMethodSymbol method, object?[] arguments, IOperation at, Frame frame)
+    {
+        if (operand is Unknown || HasUnknown(arguments))
+        {
+            throw new RefusedSignal();
+        }
+
+        if (operand is null)
+        {
+            throw Raise(new NullReferenceException(), at, frame);
+        }
+
+        method = Resolve(method, frame);
+        Call(Override(method, operand), operand is UserObject { Type.IsValueType: true } ? place : operand, arguments, at, frame);
+        return place.Get();
     }
 
     /// <summary>The type in which a compound assignment computes, e.g. int for a byte.</summary>
@@ -318,6 +466,11 @@ internal sealed partial class Interpreter
         }
 
         object? value;
+        if (operation.OperatorMethod is { IsStatic: false } own)
+        {
+            return OperateOn(place, old, own, [], operation, frame);
+        }
+
         if (operation.OperatorMethod is { } method)
         {
             value = CallOperator(method, [old], operation, frame);

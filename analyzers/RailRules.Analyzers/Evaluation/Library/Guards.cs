@@ -19,6 +19,7 @@ internal sealed record Objection(string Reason, string Remedy, bool IsBudget)
     public static readonly Objection Elements = new("a collection would have more elements than the limit", "use fewer elements", true);
     public static readonly Objection Culture = new("only the invariant culture is evaluated", "use CultureInfo.InvariantCulture, or leave it out", false);
     public static readonly Objection Comparison = new("only ordinal comparisons of text are evaluated", "use StringComparison.Ordinal or StringComparison.OrdinalIgnoreCase", false);
+    public static readonly Objection Boxes = new("boxed values are compared by reference", "compare with Equals", false);
     public static readonly Objection Order = new("the order of texts depends on culture", "give StringComparer.Ordinal", false);
 }
 
@@ -45,7 +46,11 @@ internal static class Guards
             }
         }
 
-        if (type == typeof(string))
+        if (type == typeof(object) && method.Name == nameof(ReferenceEquals))
+        {
+            guard += static (_, arguments, _) => Array.Exists(arguments, argument => argument is ValueType or string or UserObject { Type.IsValueType: true }) ? Objection.Boxes : null;
+        }
+        else if (type == typeof(string))
         {
             guard += OfString(method);
         }

@@ -143,7 +143,7 @@ internal sealed class TypeMap(Compilation compilation)
 
     private Type? MakeDelegate(INamedTypeSymbol type)
     {
-        if (type.DelegateInvokeMethod is not { } invoke || invoke.Parameters.Length > 8)
+        if (type.DelegateInvokeMethod is not { RefKind: RefKind.None } invoke || invoke.Parameters.Length > 8)
         {
             return null;
         }

@@ -4,6 +4,8 @@ namespace Programs.Functions.RefLocalsAndReturns;
 public static class P
 {
     public static readonly string Result = Run();
+    public static readonly string Members = OfMembers();
+    public static readonly int Doubled = Double([1, 2, 3]);
 
     private static string Run()
     {
@@ -18,10 +20,16 @@ public static class P
         chosen = 9;
         chosen = ref x;
         chosen += 5;
-        foreach (ref var item in array.AsSpan())
-            item *= 2;
-        return $"{string.Join(',', array)} {x} {y}";
+        var copied = Largest(array);
+        copied = 77;
+        ref readonly var seen = ref array[2];
+        array[2] = 8;
+        Add(ref Largest(array), 100);
+        (x > y ? ref x : ref y)--;
+        return $"{string.Join(',', array)} {x} {y} {copied} {seen}";
     }
+
+    private static void Add(ref int target, int more) => target += more;
 
     private static ref int Largest(int[] values)
     {
@@ -34,4 +42,46 @@ public static class P
 
         return ref values[at];
     }
+
+    private static string OfMembers()
+    {
+        var bank = new Bank();
+        bank[1] = 5;
+        bank[1]++;
+        bank.First = 3;
+        ref var alias = ref bank[1];
+        alias *= 2;
+        ref var cell = ref bank.Cell;
+        cell.Amount = 4;
+        bank.Cell.Amount++;
+        bank.CellByReference.Amount += 10;
+        return $"{bank[0]} {bank[1]} {bank.First} {bank.Cell.Amount} {cell.Amount}";
+    }
+
+    private static int Double(int[] values)
+    {
+        Span<int> span = values;
+        foreach (ref var value in span)
+            value *= 2;
+        span[0] += 50;
+        return values.Sum();
+    }
+}
+
+public sealed class Bank
+{
+    private readonly int[] values = new int[3];
+
+    public Cell Cell;
+
+    public ref int this[int index] => ref values[index];
+
+    public ref int First => ref values[0];
+
+    public ref Cell CellByReference => ref Cell;
+}
+
+public struct Cell
+{
+    public int Amount;
 }
