@@ -72,6 +72,17 @@ public sealed partial class Network
         return Judged(rating, margins, nameof(DesignPolicy.ElectronicTrip));
     }
 
+    /// <summary>What a resettable fuse holds for ever in the hottest air; no further factor for continuous use is due.</summary>
+    internal Rating HoldOf(PartPlace place)
+    {
+        var resettable = (ResettableFuse)place.Part;
+        var margins = PolicyAt(place.Rail, resettable.Policy, resettable);
+        var rating = new Rating(resettable, nameof(ResettableFuse.HoldCurrent), place.Label, resettable.HoldCurrent?.Amperes);
+        MultiplyByPolicy(rating, margins.Policy, nameof(DesignPolicy.ResettableHold), margins.Policy.ResettableHold, "of its hold current");
+        AddSite(rating, margins, AirAt(place.Rail, resettable.Surroundings, resettable), Items(resettable.Derating), resettable.ReferenceAmbient, null, hasReference: true);
+        return Judged(rating, margins, nameof(DesignPolicy.ResettableHold));
+    }
+
     private static void MultiplyByPolicy(Rating rating, DesignPolicy policy, string datum, double share, string words) =>
         rating.Multiply(Range.Exactly(share), words, $"{Figures.Digits(share)} {words}", PolicySource(policy, datum), new DatumPlace(policy, datum));
 

@@ -31,16 +31,16 @@ public sealed class FaultTooSmallToOpen : Rule
                 // A resettable fuse is judged by RAIL0404; a device in the return by what its live conductor needs.
                 if (place.Part is Fuse or CircuitBreaker or ElectronicFuse && !place.InReturn && network.SureOpening(place) is { } sure)
                 {
-                    yield return Judge(network, place, sure.Current, sure.Missing, sure.Step);
+                    var datum = place.Part is ElectronicFuse ? nameof(ElectronicFuse.TripLevel) : nameof(Fuse.RatedCurrent);
+                    yield return Judge(network, Subject.Of(Description, place, datum), place, sure.Current, sure.Missing, sure.Step, "open");
                 }
             }
         }
     }
 
-    private Check Judge(Network network, Network.PartPlace place, Range sure, ImmutableArray<MissingDatum> sureMissing, WorkingStep sureStep)
+    /// <summary>Weighs what surely opens a device against the smallest fault at each far end of what it protects.</summary>
+    internal static Check Judge(Network network, Subject subject, Network.PartPlace place, Range sure, ImmutableArray<MissingDatum> sureMissing, WorkingStep sureStep, string verb)
     {
-        var datum = place.Part is ElectronicFuse ? nameof(ElectronicFuse.TripLevel) : nameof(Fuse.RatedCurrent);
-        var subject = Subject.Of(Description, place, datum);
         var margins = network.PolicyAt(place.Rail, place.Part.Policy, place.Part);
         if (network.UnknownMargin(margins, nameof(DesignPolicy.FaultResistance), nameof(DesignPolicy.ArcVoltage), nameof(DesignPolicy.CreditFirmwareLimits), nameof(DesignPolicy.PersistentFaultPower)) is { } unknown)
         {
@@ -70,14 +70,14 @@ public sealed class FaultTooSmallToOpen : Rule
             else if (weighing.Verdict != Verdict.Holds && Protection.Harmless(network, place, end, demand, sureMissing) is var harmless && harmless.Holds != false)
             {
                 check = harmless.Holds == true
-                    ? Holds(subject, $"{subject.Where} need not open on {Short(end.Place)}: what can last harms nothing on the way", harmless.Step is { } step ? steps.Add(step) : steps, harmless.Step?.Source ?? "")
+                    ? Holds(subject, $"{subject.Where} need not {verb} on {Short(end.Place)}: what can last harms nothing on the way", harmless.Step is { } step ? steps.Add(step) : steps, harmless.Step?.Source ?? "")
                     : subject.ToUndecided(fault.Gaps.AddRange(sureMissing).AddRange(harmless.Missing));
             }
             else
             {
                 var why = fault.BySource ? "source limit" : "long path";
                 check = weighing.ToCheck(
-                    subject, "A", $"{subject.Where} needs {Figures.Text(weighing.Demand, "A")} to open; {end.Place} gives {Figures.Text(weighing.Capacity, "A")} ({why})", steps, fault.Gaps.AddRange(sureMissing));
+                    subject, "A", $"{subject.Where} needs {Figures.Text(weighing.Demand, "A")} to {verb}; {end.Place} gives {Figures.Text(weighing.Capacity, "A")} ({why})", steps, fault.Gaps.AddRange(sureMissing));
             }
 
             check = check with { Corner = $"lowest voltage, one feed, lowest limit, hot copper; {end.Place}", UsesOperatingPoint = true };
