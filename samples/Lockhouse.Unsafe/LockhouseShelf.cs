@@ -140,7 +140,7 @@ public static class LockhouseShelf
     public static readonly Rail Signals = new()
     {
         From = Auxiliary,
-        Path = [Parts.Reed25.As("F20"), LampCable], // RAIL0302
+        Path = [Parts.Reed25.As("F20"), LampCable with { Ampacity = 28.Amperes() }], // RAIL0302
         Return = Return.Mirrored,
         Loads = [new() { Name = "signals", Current = 2.Amperes(), MaxVoltage = 80.Volts() }],
         Surroundings = Cabin,
@@ -223,7 +223,7 @@ public static class LockhouseShelf
     public static readonly Rail SledPaired = new()
     {
         From = Plant,
-        Path = [new ParallelGroup { Name = "pair", Branches = [[Parts.Reed25.As("F63")], [Parts.Reed25.As("F64")]] }, SledTrace], // RAIL0206
+        Path = [new ParallelGroup { Name = "pair", Branches = [[Parts.Reed25.As("F63")], [Parts.Reed25.As("F64")]] }, SledTrace with { Width = 16.Millimeters() }], // RAIL0206
         Return = Return.Mirrored,
         Loads = [Sled],
         Surroundings = Cabin,
@@ -233,6 +233,24 @@ public static class LockhouseShelf
     {
         From = Plant,
         Path = [Parts.Reed25.As("F65"), SledTrace with { Surroundings = new() { HeatOfNeighbours = 18.Kelvins() } }], // RAIL0503
+        Return = Return.Mirrored,
+        Loads = [Sled],
+        Surroundings = Cabin,
+    };
+
+    public static readonly Rail SledThinLead = new()
+    {
+        From = Plant,
+        Path = [Parts.Reed25.As("F66"), new Wire { Name = "ThinLead", Resistance = 2.Milliohms(), Ampacity = 20.Amperes(), TemperatureLimit = 70.Celsius() }], // RAIL0204
+        Return = Return.Mirrored,
+        Loads = [Sled],
+        Surroundings = Cabin,
+    };
+
+    public static readonly Rail SledWarm = new()
+    {
+        From = Plant,
+        Path = [Parts.Fern15.As("F67"), SledTrace], // RAIL0404
         Return = Return.Mirrored,
         Loads = [Sled],
         Surroundings = Cabin,

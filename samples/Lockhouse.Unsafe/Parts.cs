@@ -79,6 +79,22 @@ public static class Parts
         OperatingTemperature = Band.Of((-25).Celsius(), 70.Celsius()),
     };
 
+    /// <summary>A resettable fuse that holds the load at room temperature only.</summary>
+    public static readonly ResettableFuse Fern15 = new()
+    {
+        PartNumber = "Fern15",
+        Citation = Invented,
+        HoldCurrent = 15.Amperes(),
+        TripCurrent = 30.Amperes(),
+        ReferenceAmbient = 25.Celsius(),
+        Derating = [new((-20).Celsius(), 1.20), new(25.Celsius(), 1.00), new(55.Celsius(), 0.75)],
+        MaxVoltage = 80.Volts(),
+        MaxFaultCurrent = 20.Kiloamperes(),
+        Resistance = 4.Milliohms(),
+        Flammability = Flammability.V0,
+        OperatingTemperature = Band.Of((-40).Celsius(), 85.Celsius()),
+    };
+
     /// <summary>200 A, feeds the whole cabin.</summary>
     public static readonly Fuse Weir200 = Reed25 with
     {
@@ -93,5 +109,6 @@ public static class Parts
     public static readonly Trace SwappedTrace = new()
     {
         Resistance = Band.Of(1.5.Milliohms(), 0.5.Milliohms()), // RAIL0003
+        Ampacity = 40.Amperes(),
     };
 }

@@ -54,6 +54,11 @@ public sealed class ConductorNotProtected : Rule
         }
 
         var bears = place.Part is ParallelGroup group ? network.ContinuousOf(place, group) : network.ContinuousCurrent(place.Rail, place.Part, place.Label)!;
+        if (place.Part is ParallelGroup && double.IsInfinity(bears.Range.High) && bears.Missing.IsEmpty)
+        {
+            return null; // no conductor stands in it
+        }
+
         var margins = network.PolicyAt(place.Rail, place.Part.Policy, place.Part);
         var subject = Subject.Of(Description, place, DatumOf(place.Part));
         if (network.UnknownMargin(margins, nameof(DesignPolicy.OverloadFactor), nameof(DesignPolicy.CreditFirmwareLimits)) is { } unknown)

@@ -18,4 +18,13 @@ public static class Case012
         Surroundings = new() { Ambient = 25.Celsius() },
         Loads = [new() { Name = "Transceiver", Power = (14 * 1.43).Watts() }], // switching input: constant power
     };
+
+    /// <summary>The remedy: 3 A.</summary>
+    public static readonly Rail WithThree = new()
+    {
+        From = Bus,
+        Path = [new CircuitBreaker { Name = "CB3", RatedCurrent = 3.Amperes(), ReferenceAmbient = 25.Celsius() }, new Wire { Name = "Lead", Ampacity = 5.Amperes() }],
+        Surroundings = new() { Ambient = 25.Celsius() },
+        Loads = [new() { Name = "Transceiver", Power = (14 * 1.43).Watts() }],
+    };
 }

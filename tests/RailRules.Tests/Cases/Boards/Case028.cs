@@ -17,7 +17,7 @@ public static class Case028
     public static readonly Rail Board = new()
     {
         From = Unit,
-        Path = [Fitted("F_BOARD", 10), Jack],
+        Path = [Jack, new Connector { Name = "Header", ContactRating = 7.Amperes(), ContactResistance = 0.Ohms() }, Fitted("F_BOARD", 10)],
         Return = Return.Mirrored,
         Surroundings = new() { Ambient = 25.Celsius() },
         Loads = [new() { Name = "Motor", Current = 3.Amperes() }], // assumed here; the case is silent

@@ -28,8 +28,8 @@ public static class Case061
     {
         Feeds =
         [
-            new() { From = PlantA, Path = [FeedFuse with { Name = "FA" }, FeedWire], Return = Return.Mirrored },
-            new() { From = PlantB, Path = [FeedFuse with { Name = "FB" }, FeedWire], Return = Return.Mirrored },
+            new() { From = PlantA, Path = [FeedFuse with { Name = "FA" }, FeedWire with { Name = "WA" }], Return = Return.Mirrored },
+            new() { From = PlantB, Path = [FeedFuse with { Name = "FB" }, FeedWire with { Name = "WB" }], Return = Return.Mirrored },
         ],
         Return = Return.OfResistance(0.Ohms()),
         Surroundings = new() { Ambient = 25.Celsius() },

@@ -47,4 +47,14 @@ public static class Case074
         Surroundings = Shop,
         Loads = [new() { Name = "Bed", Resistance = (24.0 * 24 / 220).Ohms() }],
     };
+
+    /// <summary>What was asked for: a fuse of 30 A before terminals of 20 A.</summary>
+    public static readonly Rail ThirtyAmpereFuse = new()
+    {
+        From = New,
+        Path = [Blade with { Name = "F30", RatedCurrent = 30.Amperes() }, new Connector { Name = "Terminals", ContactRating = 20.Amperes(), ContactResistance = 0.Ohms() }],
+        Return = NoDrop,
+        Surroundings = Shop,
+        Loads = [Bed],
+    };
 }

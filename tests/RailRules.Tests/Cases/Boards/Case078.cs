@@ -24,4 +24,13 @@ public static class Case078
         Surroundings = new() { Ambient = 25.Celsius() },
         Loads = [new() { Name = "Terminal", Current = 0.3.Amperes() }],
     };
+
+    /// <summary>With the larger of the two.</summary>
+    public static readonly Rail PairsWith750 = new()
+    {
+        From = Injector,
+        Path = [new Fuse { Name = "F075", RatedCurrent = 0.75.Amperes(), RatingBasis = RatingBasis.CarriesThreeQuarters, ReferenceAmbient = 25.Celsius() }, new Wire { Name = "TwoPairs", Ampacity = (2 * 0.3).Amperes() }],
+        Surroundings = new() { Ambient = 25.Celsius() },
+        Loads = [new() { Name = "Terminal", Current = 0.3.Amperes() }],
+    };
 }

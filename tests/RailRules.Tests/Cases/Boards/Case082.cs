@@ -7,7 +7,7 @@ public static class Case082
     public static readonly Supply CrateSupply = new() { Voltage = 12.Volts(), ContinuousCurrent = 10.Amperes() }; // its rating is not stated in the case
 
     /// <summary>25 W over the data cable.</summary>
-    public static readonly Supply LocalSource = new() { Voltage = 12.Volts(), ContinuousCurrent = (25.0 / 12).Amperes() };
+    public static readonly Supply LocalSource = new() { Voltage = 12.Volts(), ContinuousCurrent = (25.0 / 12).Amperes(), CurrentLimit = new() { Level = (25.0 / 12).Amperes(), LimitedBy = LimitedBy.Hardware } };
 
     public static readonly Rail Crate = new()
     {
