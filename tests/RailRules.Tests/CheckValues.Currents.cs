@@ -60,6 +60,11 @@ public partial class CheckValues
 
         ["CN-03"] = row => WorstPin(row["I_A"], (int)row["n"]),
 
+        // Overload of conductors by RAIL0204: 1 where it holds, and the least continuous current with which it does.
+        ["OL-01"] = row => Protects(row["In_A"], 1.0, row["Iz_A"]) ? 1 : 0,
+        ["OL-02"] = row => Protects(row["In_A"], row["m"], row["Iz_A"]) ? 1 : 0,
+        ["KW-15"] = row => LeastContinuous(row["In_A"], row["I2_factor"]),
+
         // What a constant power draws at the lowest, usual and highest voltage.
         ["SC-19"] = row => Drawn(row["P_W"] / row["eta"], row["Vmin"]),
         ["SC-20"] = row => Drawn(row["P_W"] / row["eta"], row["Vnom"]),
@@ -106,6 +111,30 @@ public partial class CheckValues
         {
             yield return $"{prefix}-{number.ToString("D" + first.Length, CultureInfo.InvariantCulture)}";
         }
+    }
+
+    /// <summary>Whether RAIL0204 holds for a conductor behind a breaker that trips for certain at a multiple of its rated current.</summary>
+    private static bool Protects(double rated, double multiple, double continuous)
+    {
+        var wire = new Wire { Ampacity = continuous.Amperes() };
+        var rail = new Rail("Row")
+        {
+            From = new Supply("Source") { Voltage = 24.Volts() },
+            Path = [new CircuitBreaker { RatedCurrent = rated.Amperes(), ConventionalTripMultiple = multiple }, wire],
+        };
+        return Engine.Check([rail]).Single(check => check.Rule == "RAIL0204" && ReferenceEquals(check.Places[1].Owner, wire)).Verdict == Verdict.Holds;
+    }
+
+    private static double LeastContinuous(double rated, double multiple)
+    {
+        var (low, high) = (rated / 10, rated * 10);
+        for (var round = 0; round < 60; round++)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = Protects(rated, multiple, middle) ? (low, middle) : (middle, high);
+        }
+
+        return high;
     }
 
     private static Fuse Rated(double amperes, RatingBasis basis) => new() { RatedCurrent = amperes.Amperes(), RatingBasis = basis, ReferenceAmbient = 25.Celsius() };
