@@ -176,7 +176,7 @@ internal static class BoardFindings
         return !Places.IsWithin(board.Board, owner) && (types.BoardAround(owner) is not null || types.ModelMembers(owner).Contains(origin.Member, SymbolEqualityComparer.Default));
     }
 
-    private static Location LocationOf(Check check, BoardEvaluation board, EvaluationSession session, CancellationToken cancellation)
+    public static Location LocationOf(Check check, BoardEvaluation board, EvaluationSession session, CancellationToken cancellation)
     {
         if (check.Part is Waiver waiver && board.Waivers.LocationOf(waiver) is { } written)
         {

@@ -47,6 +47,18 @@ internal sealed class CompilationBoards
             : [];
     }
 
+    /// <summary>The board classes of the compilation, in order of their names.</summary>
+    public ImmutableArray<INamedTypeSymbol> Boards => boards.Value;
+
+    /// <summary>The evaluation that all boards share.</summary>
+    public EvaluationSession Session => session.Value;
+
+    /// <summary>A board, evaluated when first asked for.</summary>
+    public BoardEvaluation Of(INamedTypeSymbol board, CancellationToken cancellation) => Evaluate(board, cancellation);
+
+    /// <summary>Where a check of a board is shown.</summary>
+    public Location LocationOf(Check check, BoardEvaluation board, CancellationToken cancellation) => BoardFindings.LocationOf(check, board, Session, cancellation);
+
     /// <summary>Every board of the compilation, evaluated.</summary>
     public IEnumerable<BoardEvaluation> AllBoards(CancellationToken cancellation)
     {

@@ -1,0 +1,124 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+using System.Globalization;
+
+namespace RailRules.Tool;
+
+/// <summary>The command line.</summary>
+internal static class Commands
+{
+    private const string Examples = """
+
+        Examples:
+          railrules review                                    the project or solution of this folder; review/BOARD.html
+          railrules review Shelf.sln --format html,json -o out
+          railrules review Shelf.csproj --strict --quiet      for a build: only the exit code and what fails
+          railrules review Shelf.csproj --baseline margins/Shelf.json --max-loss 0.05
+
+        Exit codes:
+          0  every check holds (or is waived, or undecided without --strict)
+          1  a check fails, or a board cannot be evaluated
+          2  with --strict: nothing fails, but something is undecided
+          3  the review cannot be made; the message says what, why and what to do
+          4  with --max-loss: nothing fails, but a margin lost more than that since the baseline
+
+        Cautions: a review is a design aid and approves nothing. The values entered decide; local codes, product safety standards
+        and a licensed or competent engineer have the last word. Verify by test.
+        """;
+
+    public static RootCommand Root()
+    {
+        var root = new RootCommand("Reviews DC power rails described with RailRules: verdicts, margins and worksheets of every board, from the source text alone.") { Review(), Completion() };
+        AddExamples(root);
+        return root;
+    }
+
+    private static Command Review()
+    {
+        var path = new Argument<string>("PATH") { Description = "Project (.csproj), solution (.sln, .slnx) or folder of one", DefaultValueFactory = _ => "." };
+        var output = new Option<string>("--output", "-o") { Description = "Folder for the files", DefaultValueFactory = _ => "review", HelpName = "DIR" };
+        var format = new Option<string[]>("--format", "-f") { Description = $"Comma-separated list of {string.Join(", ", Formats.All.Keys)}", DefaultValueFactory = _ => ["html"], HelpName = "LIST", AllowMultipleArgumentsPerToken = true };
+        format.CompletionSources.Add([.. Formats.All.Keys]);
+        format.Validators.Add(result =>
+        {
+            foreach (var unknown in result.Tokens.SelectMany(token => Formats.Split(token.Value)).Where(name => !Formats.All.ContainsKey(name)))
+            {
+                result.AddError($"'{unknown}' is no format; there are {string.Join(", ", Formats.All.Keys)}.");
+            }
+        });
+        var configuration = new Option<string?>("--configuration", "-c") { Description = "Build configuration; the project's default if not given", HelpName = "NAME" };
+        var framework = new Option<string?>("--framework") { Description = "Target framework, where the project has several; else its first", HelpName = "TFM" };
+        var root = new Option<string?>("--root") { Description = "Folder to which paths in the files are relative; else each project's folder", HelpName = "DIR" };
+        var noRestore = new Option<bool>("--no-restore") { Description = "Do not restore packages first" };
+        var strict = new Option<bool>("--strict") { Description = "Undecided checks end in exit code 2" };
+        var quiet = new Option<bool>("--quiet", "-q") { Description = "Print only what fails" };
+        var baseline = new Option<string?>("--baseline") { Description = "JSON review (or folder of them) to compare with; writes BOARD.changes.md", HelpName = "FILE" };
+        var loss = new Option<double?>("--max-loss")
+        {
+            Description = "Largest share of its margin that a check may lose since the baseline, e.g. 0.05",
+            HelpName = "SHARE",
+            CustomParser = result => double.TryParse(result.Tokens[0].Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var share) && share is >= 0 and < 1 ? share : Refuse(result),
+        };
+        var command = new Command("review", "Evaluates every board and writes its review.") { path, output, format, configuration, framework, root, noRestore, strict, quiet, baseline, loss };
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(loss) is not null && result.GetValue(baseline) is null)
+            {
+                result.AddError("--max-loss compares with a baseline: give one with --baseline.");
+            }
+        });
+        command.SetAction((parsed, cancellation) => new ReviewRun(
+            new ReviewOptions(
+                parsed.GetValue(path)!,
+                parsed.GetValue(output)!,
+                [.. parsed.GetValue(format)!.SelectMany(Formats.Split).Distinct()],
+                new BuildOptions(parsed.GetValue(configuration), parsed.GetValue(framework), !parsed.GetValue(noRestore)),
+                parsed.GetValue(root),
+                parsed.GetValue(strict),
+                parsed.GetValue(quiet),
+                parsed.GetValue(baseline),
+                parsed.GetValue(loss)),
+            Console.Out,
+            Console.Error).RunAsync(cancellation));
+        return command;
+    }
+
+    private static double? Refuse(System.CommandLine.Parsing.ArgumentResult result)
+    {
+        result.AddError($"'{result.Tokens[0].Value}' is no share from 0 to 1, such as 0.05.");
+        return null;
+    }
+
+    private static Command Completion()
+    {
+        var shell = new Argument<string>("SHELL") { Description = "bash, zsh or pwsh" };
+        shell.AcceptOnlyFromAmong("bash", "zsh", "pwsh");
+        var command = new Command("completion", "Prints a script that completes this command in a shell.") { shell };
+        command.SetAction(parsed => Console.Out.WriteLine(parsed.GetValue(shell) switch
+        {
+            "bash" => "_railrules() { local IFS=$'\\n'; COMPREPLY=($(railrules \"[suggest:${COMP_POINT}]\" \"${COMP_LINE}\" 2>/dev/null)); }\ncomplete -o default -F _railrules railrules",
+            "zsh" => "_railrules() { compadd -- ${(f)\"$(railrules \"[suggest:${CURSOR}]\" \"${BUFFER}\" 2>/dev/null)\"}; _files }\ncompdef _railrules railrules",
+            _ => "Register-ArgumentCompleter -Native -CommandName railrules -ScriptBlock { param($word, $line, $position) railrules \"[suggest:$position]\" \"$line\" | ForEach-Object { [System.Management.Automation.CompletionResult]::new($_) } }",
+        }));
+        return command;
+    }
+
+    private static void AddExamples(Command command)
+    {
+        foreach (var option in command.Options.OfType<HelpOption>())
+        {
+            option.Action = new HelpWithExamples((HelpAction)option.Action!);
+        }
+    }
+
+    private sealed class HelpWithExamples(HelpAction plain) : SynchronousCommandLineAction
+    {
+        public override int Invoke(ParseResult parseResult)
+        {
+            var code = plain.Invoke(parseResult);
+            parseResult.InvocationConfiguration.Output.WriteLine(Examples);
+            return code;
+        }
+    }
+}
