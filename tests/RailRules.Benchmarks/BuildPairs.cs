@@ -7,7 +7,8 @@ namespace RailRules.Benchmarks;
 
 /// <summary>
 /// Wall time of <c>dotnet build --no-restore</c> with and without the package, in alternating pairs, and of the compiled program beside it.
-/// Without the package a board compiles against the library alone.
+/// Without the package a board compiles against the library alone. "Fresh" starts a compiler for every build, as a build machine does; "server" leaves the compiler
+/// running between builds, as <c>dotnet build</c> does by default (its processor time is not a child's, so only wall time is told).
 /// </summary>
 internal static class BuildPairs
 {
@@ -37,9 +38,14 @@ internal static class BuildPairs
             var board = GeneratedBoard.Source(100);
             Console.WriteLine($"| {pairs} pairs | with the package | without | ratio, median of pairs | least to largest | ratio of the least |");
             Console.WriteLine("|---|---|---|---|---|---|");
-            Compare("board of 100 rails", Project(folder, "BoardWith", package, board), Project(folder, "BoardWithout", library, board), pairs);
+            var (boardWith, boardWithout) = (Project(folder, "BoardWith", package, board), Project(folder, "BoardWithout", library, board));
             var plain = PlainSource();
-            Compare("project without boards", Project(folder, "PlainWith", package, plain), Project(folder, "PlainWithout", "", plain), pairs);
+            var (plainWith, plainWithout) = (Project(folder, "PlainWith", package, plain), Project(folder, "PlainWithout", "", plain));
+            foreach (var server in (bool[])[false, true])
+            {
+                Compare("board of 100 rails", boardWith, boardWithout, pairs, server);
+                Compare("project without boards", plainWith, plainWithout, pairs, server);
+            }
         }
         finally
         {
@@ -49,10 +55,15 @@ internal static class BuildPairs
         CompiledProgram();
     }
 
-    private static void Compare(string title, string with, string without, int pairs)
+    private static void Compare(string title, string with, string without, int pairs, bool server)
     {
-        Build(with);
-        Build(without);
+        // A server has seen a few builds before it counts.
+        for (var warming = 0; warming < (server ? 5 : 1); warming++)
+        {
+            Build(with, server);
+            Build(without, server);
+        }
+
         var withs = new List<Measure>();
         var withouts = new List<Measure>();
         for (var pair = 0; pair < pairs; pair++)
@@ -60,18 +71,21 @@ internal static class BuildPairs
             // Whichever goes first has the colder machine: take turns.
             if (pair % 2 == 0)
             {
-                withs.Add(Build(with));
+                withs.Add(Build(with, server));
             }
 
-            withouts.Add(Build(without));
+            withouts.Add(Build(without, server));
             if (pair % 2 != 0)
             {
-                withs.Add(Build(with));
+                withs.Add(Build(with, server));
             }
         }
 
-        Report(title + ", wall", measure => measure.Wall);
-        Report(title + ", processor", measure => measure.Processor);
+        Report($"{title}, {(server ? "server" : "fresh")}, wall", measure => measure.Wall);
+        if (!server)
+        {
+            Report(title + ", fresh, processor", measure => measure.Processor);
+        }
 
         void Report(string what, Func<Measure, double> value)
         {
@@ -115,10 +129,10 @@ internal static class BuildPairs
     }
 
     /// <summary>One build of a changed source.</summary>
-    private static Measure Build(string project)
+    private static Measure Build(string project, bool server)
     {
         File.AppendAllText(Path.Combine(project, "Source.cs"), "// changed\n");
-        return Measure.OfChildren(() => Dotnet(project, "build", "--no-restore", "-v:q"));
+        return Measure.OfChildren(() => Dotnet(project, "build", "--no-restore", "-v:q", "-p:UseSharedCompilation=" + (server ? "true" : "false")));
     }
 
     private static void Dotnet(string folder, params string[] arguments)

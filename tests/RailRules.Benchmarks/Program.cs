@@ -11,6 +11,7 @@ using RailRules.Benchmarks;
 
 // build-pairs [PAIRS]  dotnet build with and without the package, in alternating pairs
 // shares [MOST RAILS]  the compiler's binding and our own share, cold (each in a process of its own, by 'cold RAILS') and warm
+// profile RAILS        what the first analysis of a process compiles to machine code, by part, type and method
 // parts PARTS          a parts table, each step once in this process
 // anything else        BenchmarkDotNet's own arguments, e.g. --filter *
 switch (args)
@@ -23,6 +24,9 @@ switch (args)
         return 0;
     case ["cold", var rails]:
         Shares.Cold(int.Parse(rails));
+        return 0;
+    case ["profile", var rails]:
+        ColdProfile.Run(int.Parse(rails));
         return 0;
     case ["parts", var parts]:
         PartsTableBenchmarks.Once(int.Parse(parts));

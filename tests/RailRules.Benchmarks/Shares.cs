@@ -26,7 +26,7 @@ internal static class Shares
                 binds.Add(Measure.Of(() => GeneratedBoard.BindInitializers(bound)));
             }
 
-            var repeats = rails switch { 10 => 400, 100 => 100, 1000 => 20, _ => 6 };
+            var repeats = rails switch { 10 => 1000, 100 => 400, 1000 => 40, _ => 6 };
             var owns = Enumerable.Range(0, repeats).Select(_ => Measure.Of(() => AnalysisBenchmarks.Analyze(bound))).Skip(repeats / 2).ToList();
             var made = GeneratedBoard.Run(ProgramBenchmarks.Load(rails));
             var rules = Enumerable.Range(0, repeats).Select(_ => Measure.Of(() => Engine.Check(made))).Skip(repeats / 2).ToList();
@@ -56,7 +56,7 @@ internal static class Shares
 
     private static (Measure Bind, Measure Own) Child(int rails)
     {
-        var start = new ProcessStartInfo(Environment.ProcessPath!) { RedirectStandardOutput = true, ArgumentList = { "cold", rails.ToString(CultureInfo.InvariantCulture) } };
+        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, ArgumentList = { typeof(Shares).Assembly.Location, "cold", rails.ToString(CultureInfo.InvariantCulture) } };
         using var process = Process.Start(start)!;
         var text = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
