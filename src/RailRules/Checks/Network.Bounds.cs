@@ -224,7 +224,7 @@ public sealed partial class Network
         var points = Items(resettable.Derating).Where(point => point is not null).Select(point => (point.Ambient.DegreesCelsius, point.Factor)).OrderBy(point => point.DegreesCelsius).ToArray();
         return points.Length > 0 && air.Ambient is { } ambient
             ? (Range.Exactly(hold * Physics.Derating.Factor(points, ambient.Low).High), [])
-            : (new Range(hold, 2 * hold), [new MissingDatum(points.Length > 0 ? air.AmbientPlace : new DatumPlace(resettable, nameof(ResettableFuse.Derating)), points.Length > 0 ? AirLabel(air.AmbientPlace, place.Label) : place.Label)]);
+            : (new Range(hold, ColdFactor * hold), [new MissingDatum(points.Length > 0 ? air.AmbientPlace : new DatumPlace(resettable, nameof(ResettableFuse.Derating)), points.Length > 0 ? AirLabel(air.AmbientPlace, place.Label) : place.Label)]);
     }
 
     /// <summary>The limit of a source as a bound: what is below its level flows for ever, whatever it does above. A limit made by firmware is not credited unless the policy says so.</summary>

@@ -54,16 +54,19 @@ public sealed partial class Network
         {
             var rail = part.Rail;
             var path = Items(part.Feed is null ? rail.Path : part.Feed.Path);
-            var own = part.Place.Index ?? 0;
             int through;
-            if (part.InReturn || network.IsCyclic(rail))
+            if (network.IsCyclic(rail))
             {
                 return Result(null);
             }
 
+            // Through a device in the return flows what flows in the path: at most that of a fault at its beginning, from either side.
+            var first = part.InReturn ? 0 : part.Place.Index ?? 0;
+            var own = part.InReturn ? -1 : first;
+            var leftOut = part.InReturn ? part.Part : null;
             if (!reverse)
             {
-                var series = network.ColdSeries(rail, part.Feed, 0, behind + 1, own);
+                var series = network.ColdSeries(rail, part.Feed, 0, part.InReturn ? 0 : behind + 1, own);
                 if (Connect(series, out through) is not { } start)
                 {
                     return Result(Waveform.Zero);
@@ -80,7 +83,7 @@ public sealed partial class Network
             }
             else
             {
-                var series = network.ColdSeries(rail, part.Feed, own, path.Length, own);
+                var series = network.ColdSeries(rail, part.Feed, first, path.Length, own, leftOut);
                 if (series.BlocksReverse || Connect(series, out through) is not { } end)
                 {
                     return Result(Waveform.Zero);

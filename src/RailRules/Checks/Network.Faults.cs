@@ -126,7 +126,13 @@ public sealed partial class Network
     }
 
     /// <summary>Elements from one index up to another (exclusive) of a path, with their share of the return, cold and new.</summary>
-    private FaultSeries ColdSeries(Rail rail, Feed? feed, int first, int end, int without)
+    /// <param name="rail">The rail.</param>
+    /// <param name="feed">The feed whose path it is; null: the rail's own.</param>
+    /// <param name="first">The first element's index.</param>
+    /// <param name="end">The index after the last element.</param>
+    /// <param name="without">The element of the path that is left out; −1: none.</param>
+    /// <param name="withoutInReturn">The element of the return that is left out.</param>
+    private FaultSeries ColdSeries(Rail rail, Feed? feed, int first, int end, int without, Element? withoutInReturn = null)
     {
         var path = Items(feed is null ? rail.Path : feed.Path);
         var result = new FaultSeries();
@@ -151,13 +157,13 @@ public sealed partial class Network
 
         if (first < end && path.Length > 0)
         {
-            AddColdReturn(result, rail, feed, path, first, end);
+            AddColdReturn(result, rail, feed, path, first, end, withoutInReturn);
         }
 
         return result;
     }
 
-    private void AddColdReturn(FaultSeries result, Rail rail, Feed? feed, ImmutableArray<Element> path, int first, int end)
+    private void AddColdReturn(FaultSeries result, Rail rail, Feed? feed, ImmutableArray<Element> path, int first, int end, Element? without)
     {
         object owner = (object?)feed ?? rail;
         var back = feed is null ? rail.Return : feed.Return;
@@ -191,7 +197,7 @@ public sealed partial class Network
         var elements = Items(back.Elements);
         for (var i = 0; i < elements.Length; i++)
         {
-            if (elements[i] is { } element)
+            if (elements[i] is { } element && !ReferenceEquals(element, without))
             {
                 series.Add(ColdElement(rail, element, Label(element, rail, i), loop: false));
             }

@@ -76,13 +76,13 @@ public sealed partial class Network
         }
 
         var policy = PolicyAt(place.Rail, place.Part.Policy, place.Part).Policy;
-        persistent = Least(persistent, Range.Exactly(SustainedLimit(place.Rail, policy)));
+        persistent = Least(persistent, Range.Exactly(SustainedLimit(place.Rail, policy, latches: false).Limit));
         var (settled, gaps) = SettledAt(place);
         persistent = Least(persistent, settled);
         missing.AddRange(gaps);
         var steady = CurrentOf(place);
         var least = steady.Reason == FlowReason.Solved && !double.IsInfinity(steady.Low) ? steady.Low : 0;
-        var current = persistent with { Low = Math.Max(persistent.Low, Math.Min(least, persistent.High)) };
+        var current = new Range(Math.Max(persistent.Low, least), Math.Max(persistent.High, least));
         var volts = voltage.IsKnown ? Range.Exactly(voltage.Value) : new Range(voltage.Value, double.PositiveInfinity);
         var most = current.High == 0 || volts.High == 0 ? 0 : volts.High * current.High;
         return (new Range(double.IsInfinity(current.Low) ? volts.Low > 0 ? double.PositiveInfinity : 0 : volts.Low * current.Low, most), Rules.Subject.Distinct(missing));

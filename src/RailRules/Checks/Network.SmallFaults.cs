@@ -12,6 +12,9 @@ public sealed partial class Network
     /// <summary>Bounds of the multiple of the rated current that surely opens a fuse of which nothing is stated. IEC 60127-2 (from memory): 2.1.</summary>
     private static readonly Range SureMultiple = new(1, 2.1);
 
+    /// <summary>How many times its stated hold and trip current a resettable fuse has at most in the cold, where no derating is stated. Common practice, no source.</summary>
+    private const double ColdFactor = 2;
+
     private readonly Dictionary<(Rail Rail, int Supplier), (Range Resistance, double Drop, ImmutableArray<(MissingDatum Datum, bool Unbounded)> Gaps)> hotPaths = [];
 
     /// <summary>The settled current of the smallest fault at a place: bounds, and why it is no larger.</summary>
@@ -19,7 +22,11 @@ public sealed partial class Network
     /// <param name="BySource">Whether the limit of the source decides rather than resistance.</param>
     /// <param name="Gaps">The data that were bounded and matter: those without any bound alone, if there are any.</param>
     /// <param name="Working">The route that decides.</param>
-    internal sealed record SmallFault(Range Current, bool BySource, ImmutableArray<MissingDatum> Gaps, ImmutableArray<WorkingStep> Working);
+    internal sealed record SmallFault(Range Current, bool BySource, ImmutableArray<MissingDatum> Gaps, ImmutableArray<WorkingStep> Working)
+    {
+        /// <summary>Whether the path surely lets so much through that every source which latches off does so.</summary>
+        internal bool Latches { get; init; }
+    }
 
     /// <summary>The smallest fault behind an element of a rail's own path (supplier −1) or of one of its feeds.</summary>
     internal SmallFault SmallestFault(Rail rail, int supplier, int behind)
@@ -29,6 +36,7 @@ public sealed partial class Network
         var best = default(SmallFault);
         double low = double.PositiveInfinity, high = double.PositiveInfinity;
         var gaps = new List<MissingDatum>();
+        var latches = true;
         var routes = 0;
         var pending = new Stack<(Rail Rail, int Supplier, int Behind, (Range Resistance, double Drop, ImmutableArray<(MissingDatum Datum, bool Unbounded)> Gaps) Sum)>();
         pending.Push((rail, supplier, behind, end));
@@ -62,6 +70,7 @@ public sealed partial class Network
                 {
                     var one = FromSource(all[k].From, here, sum);
                     gaps.AddRange(one.Gaps);
+                    latches &= one.Latches;
                     low = Math.Min(low, one.Current.Low);
                     high = Math.Min(high, one.Current.High);
                     best = best is null || one.Current.Low < best.Current.Low || (one.Current.Low == best.Current.Low && one.Current.High < best.Current.High) ? one : best;
@@ -71,7 +80,7 @@ public sealed partial class Network
 
         return best is null
             ? new SmallFault(new Range(0, double.PositiveInfinity), false, [new MissingDatum(new DatumPlace(rail, nameof(Rail.From)), Label(rail))], [])
-            : best with { Current = new Range(low, high), Gaps = [.. gaps.Distinct()] };
+            : best with { Current = new Range(low, high), Gaps = [.. gaps.Distinct()], Latches = latches };
     }
 
     /// <summary>Resistance and drop of a path up to an element, hot, with its return; the whole of it beyond the last.</summary>
@@ -214,7 +223,10 @@ public sealed partial class Network
         working.Add(new WorkingStep("smallest fault current", double.IsInfinity(level.High) ? "V / R" : "the smaller of V / R and the limit",
             $"{Figures.Text(driving, "V")} / {Figures.Text(shown, "Ω")}{(double.IsInfinity(level.High) ? "" : $", at most {Figures.Text(level.High, "A")},")}", new Figure(current.IsExact ? current.Low : current.High, "A")));
         var telling = current.IsExact ? [] : gaps.Any(gap => gap.Unbounded) ? gaps.Where(gap => gap.Unbounded) : gaps;
-        return new SmallFault(current, level.High < byResistance.High, [.. telling.Select(gap => gap.Datum)], working.ToImmutable());
+        return new SmallFault(current, level.High < byResistance.High, [.. telling.Select(gap => gap.Datum)], working.ToImmutable())
+        {
+            Latches = limit?.Level is { } trips && byResistance.Low >= trips.Max.Amperes,
+        };
 
         static double Divide(double volts, double ohms) => ohms <= 0 ? double.PositiveInfinity : double.IsInfinity(ohms) ? 0 : volts / ohms;
     }
@@ -335,7 +347,7 @@ public sealed partial class Network
                     var coldest = AirAt(place.Rail, part.Surroundings, part).Ambient?.Low;
                     if (points.Length == 0 || coldest is not { } celsius)
                     {
-                        return (new Range(trip, 2 * trip), [new MissingDatum(new DatumPlace(resettable, nameof(ResettableFuse.TripDerating)), place.Label)], new WorkingStep("trip current", "", "", new Figure(trip, "A"), "data of the part"));
+                        return (new Range(trip, ColdFactor * trip), [new MissingDatum(new DatumPlace(resettable, nameof(ResettableFuse.TripDerating)), place.Label)], new WorkingStep("trip current", "", "", new Figure(trip, "A"), "data of the part"));
                     }
 
                     var factor = Physics.Derating.Factor(points, celsius).High;
@@ -357,9 +369,14 @@ public sealed partial class Network
     /// <summary>
     /// The largest current that all sources of a rail together can give for longer than the conventional time, by their own limits: their levels, 0 after latch-off. Infinite where one has no limit that counts.
     /// </summary>
-    internal double SustainedLimit(Rail rail, DesignPolicy policy)
+    /// <param name="rail">The rail.</param>
+    /// <param name="policy">Whether limits made by firmware count.</param>
+    /// <param name="latches">Whether what flows surely makes the sources latch off; a smaller current flows on.</param>
+    /// <returns>The current, and whether what makes a limit is not stated.</returns>
+    internal (double Limit, bool IsUnstated) SustainedLimit(Rail rail, DesignPolicy policy, bool latches)
     {
         double total = 0;
+        var isUnstated = false;
         var seen = new HashSet<Source>(ByReference.Instance);
         var pending = new Stack<Source>();
         pending.Push(rail);
@@ -375,14 +392,14 @@ public sealed partial class Network
             {
                 if (IsCyclic(above))
                 {
-                    return double.PositiveInfinity;
+                    return (double.PositiveInfinity, false);
                 }
 
                 foreach (var supplying in Suppliers(above))
                 {
                     if (supplying.From is null)
                     {
-                        return double.PositiveInfinity;
+                        return (double.PositiveInfinity, false);
                     }
 
                     pending.Push(supplying.From);
@@ -396,15 +413,16 @@ public sealed partial class Network
                 ? double.PositiveInfinity
                 : limit.Style switch
                 {
-                    CurrentLimitStyle.LatchOff => 0,
+                    CurrentLimitStyle.LatchOff when latches => 0,
                     CurrentLimitStyle.Foldback when limit.FoldbackCurrent is { } folded => Math.Max(level.Max.Amperes, folded.Max.Amperes),
                     CurrentLimitStyle.Hiccup when limit is { OnTime: { } on, OffTime: { } off } && on.Seconds > 0 => LimitedSource.HiccupEffective(level.Max.Amperes, on.Seconds, off.Seconds),
                     _ => level.Max.Amperes,
                 };
+            isUnstated |= limit is { LimitedBy: null };
             total += effective;
         }
 
-        return total;
+        return (total, isUnstated);
     }
 
     /// <summary>

@@ -193,12 +193,9 @@ internal sealed class Waivers
         return check.Part is Element { Member: { } made } && made == name && member.Objects.Any(held => held is Element);
     }
 
-    private static IEnumerable<object> PartsOf(Rail rail) =>
-        new IEnumerable<object?>[]
-        {
-            Network.Items(rail.Path), Network.Items(rail.Clamps), Network.Items(rail.Capacitors), Network.Items(rail.Loads),
-            Network.Items(rail.Feeds).Where(feed => feed is not null).SelectMany(feed => Network.Items(feed.Path)),
-        }.SelectMany(parts => parts).Where(part => part is not null)!;
+    private IEnumerable<object> PartsOf(Rail rail) =>
+        new IEnumerable<object?>[] { network.Parts(rail).Select(place => place.Part), Network.Items(rail.Clamps), Network.Items(rail.Capacitors), Network.Items(rail.Loads) }
+            .SelectMany(parts => parts).Where(part => part is not null)!;
 
     private static IEnumerable<string?> NamesOf(object part) => part switch
     {

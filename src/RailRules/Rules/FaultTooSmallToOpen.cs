@@ -67,10 +67,10 @@ public sealed class FaultTooSmallToOpen : Rule
             {
                 check = Holds(subject, $"{subject.Where} is melted by the capacitors that discharge into {Short(end.Place)}", steps, "bounded by the capacitors");
             }
-            else if (weighing.Verdict != Verdict.Holds && Protection.Harmless(network, place, end, demand, sureMissing) is var harmless && harmless.Holds != false)
+            else if (weighing.Verdict != Verdict.Holds && Protection.Harmless(network, place, end, fault.Latches, demand, sureMissing) is var harmless && harmless.Holds != false)
             {
                 check = harmless.Holds == true
-                    ? Holds(subject, $"{subject.Where} need not {verb} on {Short(end.Place)}: what can last harms nothing on the way", harmless.Step is { } step ? steps.Add(step) : steps, harmless.Step?.Source ?? "")
+                    ? Holds(subject, $"{subject.Where} need not {verb} on {Short(end.Place)}: what can last harms nothing on the way", steps.Add(harmless.Step), harmless.Step.Source)
                     : subject.ToUndecided(fault.Gaps.AddRange(sureMissing).AddRange(harmless.Missing));
             }
             else
@@ -90,7 +90,7 @@ public sealed class FaultTooSmallToOpen : Rule
     private static string Short(string place) => place.StartsWith("the ", StringComparison.Ordinal) ? "a fault at " + place : place;
 
     private static Check Holds(Subject subject, string message, ImmutableArray<WorkingStep> working, string bound) =>
-        subject.ToStructural(true, message, [.. working]) with { Assumptions = bound.Length == 0 ? [] : [bound] };
+        subject.ToStructural(true, message, [.. working]) with { Assumptions = [bound] };
 
     private static int Rank(Check check) => check.Verdict switch { Verdict.Fails => 2, Verdict.Undecided => 1, _ => 0 };
 

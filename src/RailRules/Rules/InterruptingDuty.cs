@@ -26,6 +26,7 @@ internal static class InterruptingDuty
         if (place.InReturn)
         {
             yield return Make(network, place, -1, false, "a fault at the beginning of the path");
+            yield return Make(network, place, -1, true, "a fault at the beginning of the path, fed from the load side");
             yield break;
         }
 
@@ -54,7 +55,7 @@ internal static class InterruptingDuty
         var (most, needsMelting) = Interrupted(network, place, worst);
         var bounded = !worst.Gaps.IsEmpty || !worst.SlowGaps.IsEmpty;
         var best = bounded ? network.LargestFault(place, behind, reverse, least: true) : worst;
-        var fewest = Math.Min(most, Interrupted(network, place, best).Current);
+        var fewest = best.Current is null ? 0 : Math.Min(most, Interrupted(network, place, best).Current);
         var missing = worst.Gaps;
         if (needsMelting)
         {

@@ -5,9 +5,6 @@ namespace RailRules.Rules;
 /// <summary>What a device protects: the elements from it to the next device, through rails without one.</summary>
 internal static class Protection
 {
-    /// <summary>How many elements and rails are followed at most; a board that needs more is left undecided.</summary>
-    private const int MostSteps = 10_000;
-
     /// <summary>An end of what a device protects: where the next device stands, or the end of the last rail.</summary>
     /// <param name="Rail">The rail on which it lies.</param>
     /// <param name="Supplier">The feed of that rail in which it lies; −1: the rail's own path.</param>
@@ -23,7 +20,7 @@ internal static class Protection
         var seen = new HashSet<(Rail, int)>();
         var pending = new Stack<(Rail Rail, int Supplier, int First, ImmutableArray<(Rail, Element, string)> Elements)>();
         pending.Push((place.Rail, place.Supplier, (place.Place.Index ?? 0) + 1, []));
-        for (var step = 0; pending.Count > 0 && step < MostSteps; step++)
+        while (pending.Count > 0)
         {
             var (rail, supplier, first, elements) = pending.Pop();
             var path = Network.Items(supplier < 0 ? rail.Path : network.Suppliers(rail)[supplier].Feed?.Path ?? []);
@@ -75,10 +72,17 @@ internal static class Protection
     }
 
     /// <summary>Whether the current that can flow for long harms no element on the way to a place, and why not. Null: cannot be said; the data are named.</summary>
-    internal static (bool? Holds, ImmutableArray<MissingDatum> Missing, WorkingStep? Step) Harmless(Network network, Network.PartPlace place, FarEnd end, Range sure, ImmutableArray<MissingDatum> sureMissing)
+    /// <param name="network">The board.</param>
+    /// <param name="place">The device.</param>
+    /// <param name="end">The place.</param>
+    /// <param name="latches">Whether every source latches off on the fault.</param>
+    /// <param name="sure">What surely opens the device (A).</param>
+    /// <param name="sureMissing">The data without which that is not exact.</param>
+    internal static (bool? Holds, ImmutableArray<MissingDatum> Missing, WorkingStep Step) Harmless(
+        Network network, Network.PartPlace place, FarEnd end, bool latches, Range sure, ImmutableArray<MissingDatum> sureMissing)
     {
         var policy = network.PolicyAt(place.Rail, place.Part.Policy, place.Part).Policy;
-        var limit = network.SustainedLimit(place.Rail, policy);
+        var (limit, isUnstated) = network.SustainedLimit(place.Rail, policy, latches);
         var persistent = new Range(Math.Min(sure.Low, limit), Math.Min(sure.High, limit));
         var missing = new List<MissingDatum>();
         if (!persistent.IsExact)
@@ -114,7 +118,8 @@ internal static class Protection
             }
         }
 
-        var by = limit <= sure.High ? "the limit of the sources" : $"'{place.Label}'";
+        var by = limit > sure.High ? $"'{place.Label}'" : isUnstated ? "the limit of the sources, taken to be made by hardware" : "the limit of the sources";
+        by += end.Elements.IsEmpty ? "; no conductor or contact is stated between device and fault" : "";
         return (holds, holds is null ? Subject.Distinct(missing) : [], new WorkingStep("current that can last", "", "", new Figure(persistent.High, "A"), "bounded by " + by));
     }
 

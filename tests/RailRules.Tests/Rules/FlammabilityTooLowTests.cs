@@ -44,6 +44,16 @@ public sealed class FlammabilityTooLowTests
         "'Reed' on rail 'Rail' is V-2; the default policy asks for V-1 where 1.3 kW is available",
         Judge(RailOf(Fuse(20, Flammability.V2))).Message);
 
+    /// <summary>A source that latches off at 30 A gives 2 A × 48 V = 96 W and up to 30 A × 48 V = 1440 W for ever; 1.35 × 20 A opens first: 1296 W.</summary>
+    [Fact]
+    public void Below_its_level_a_latching_source_gives_power_for_ever()
+    {
+        var limit = new CurrentLimit { Level = 30.Amperes(), LimitedBy = LimitedBy.Hardware, Style = CurrentLimitStyle.LatchOff };
+        var check = Judge(RailOf(Fuse(20, Flammability.HB), limit: limit, load: 2));
+        Assert.Equal(Verdict.Fails, check.Verdict);
+        Assert.Contains("1.3 kW", check.Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Metal_glass_and_ceramic_do_not_burn() => Assert.Empty(Apply.Rule<FlammabilityTooLow>(RailOf(Fuse(20, Flammability.NonCombustible))));
 

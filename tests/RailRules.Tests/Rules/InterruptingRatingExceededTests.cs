@@ -55,6 +55,19 @@ public sealed class InterruptingRatingExceededTests
         Assert.Equal("'Reed' on rail 'Rail' may have to interrupt 137 A, above its 35 A interrupting rating at 250 V DC", check.Message);
     }
 
+    /// <summary>In the return flows what flows in the path: 40.5 V behind 40.5 V / 137 A gives 137 A at the beginning of the path (SC-24). Ohm's law.</summary>
+    [Theory]
+    [InlineData(35, Verdict.Fails)]
+    [InlineData(137.1, Verdict.Holds)]
+    public void A_device_in_the_return_interrupts_the_same_fault(double interrupts, Verdict expected)
+    {
+        var link = FaultBoards.Fuse(2, interrupts, 250);
+        var rail = new Rail("Rail") { From = FaultBoards.Battery(40.5, 40.5 / 137), Path = [FaultBoards.Wire(0.001, 35)], Return = Return.Of(link), Surroundings = Apply.Bench };
+        var check = Judge(rail, link);
+        Assert.Equal(expected, check.Verdict);
+        Assert.Equal(137, check.Demand!.Value.Value, 0.1);
+    }
+
     [Fact]
     public void Equality_holds_and_a_share_of_the_rating_may_be_the_policy()
     {

@@ -59,6 +59,26 @@ public sealed class WaiverNotInForceTests
     }
 
     [Fact]
+    public void A_part_in_the_return_and_one_in_a_parallel_group_can_be_named()
+    {
+        var rail = new Rail("Rail")
+        {
+            From = First.From,
+            Path = [new ParallelGroup { Branches = [[Low with { Designator = "F3" }], [Low with { Designator = "F4" }]] }],
+            Return = Return.Of(Low with { Designator = "F5" }),
+            Loads = [new("Rail") { Current = 5.Amperes(), MaxVoltage = 75.Volts() }],
+            Surroundings = First.Surroundings,
+        };
+        foreach (var designator in (string[])["F3", "F4", "F5"])
+        {
+            var waiver = Approved with { On = designator };
+            var checks = Engine.Check([rail], new CheckOptions { Waivers = [waiver] });
+            Assert.Equal(Verdict.Holds, Of(checks, waiver).Verdict);
+            Assert.Equal(designator, ((Fuse)Assert.Single(checks, check => check.Verdict == Verdict.Waived).Part!).Designator);
+        }
+    }
+
+    [Fact]
     public void An_undecided_check_that_is_waived_is_not_missing_data()
     {
         var part = Low with { DcVoltageRating = null };
