@@ -73,7 +73,7 @@ public sealed partial class BoardReview
         if (check.Rail is null || check.Verdict != RailRules.Verdict.Holds)
         {
             // What is open is told in words, which name the rail: only the rail's own name may differ.
-            Add(text, one.Rail.Length > 0 ? check.Message.Replace("'" + one.Rail + "'", "'…'", StringComparison.Ordinal) : check.Message);
+            Add(text, one.Rail.Length > 0 ? one.Said.Replace("'" + one.Rail + "'", "'…'", StringComparison.Ordinal) : one.Said);
         }
 
         foreach (var missing in check.Missing)

@@ -211,6 +211,9 @@ public sealed record ReviewedCheck
     /// <summary>Where the finding belongs.</summary>
     public SourcePlace? At { get; init; }
 
+    /// <summary>The check's message, and why it may stay where it is waived.</summary>
+    public string Said => Check.Waiver is { } waiver ? $"{Check.Message}; waived: {waiver.Text}" : Check.Message;
+
     /// <summary>What tells it apart from like checks: designator and rail.</summary>
     public string Where => Designator is { Length: > 0 } ? $"{Designator} on '{Rail}'" : Rail.Length > 0 ? $"'{Rail}'" : "";
 }

@@ -37,7 +37,7 @@ internal sealed class BoardReader
             At = PlaceOf(Places.Declaration(board, cancellation)),
             Rails = evaluation.Rails,
             Checks = evaluation.Checks,
-            Findings = [.. FindingsOf(board, cancellation), .. facts.Outside.Where(one => read.Contains(one.Type)).Select(one => one.Finding)],
+            Findings = [.. FindingsOf(board, cancellation).Where(finding => !evaluation.Checks.Any(check => check.Rule == finding.Rule && check.Message == finding.Message)), .. facts.Outside.Where(one => read.Contains(one.Type)).Select(one => one.Finding)],
             OfProject = facts.OfNoBoard,
             CompilerErrors = facts.CompilerErrors,
             Written = place => session.OriginOf(place.Owner, place.Datum, place.Index) is { } origin ? PlaceOf(origin.Node.GetLocation()) : null,
@@ -94,7 +94,7 @@ internal sealed class BoardReader
     {
         foreach (var finding in boards!.FindingsOf(type, cancellation))
         {
-            if (FoundationRules.All.FirstOrDefault(rule => rule.Id == finding.Id) is { } rule)
+            if (finding.Id != FoundationRules.Waived.Id && FoundationRules.All.FirstOrDefault(rule => rule.Id == finding.Id) is { } rule)
             {
                 yield return new BoardFinding(finding.Id, rule.Severity, finding.Message, PlaceOf(finding.Location));
             }

@@ -37,6 +37,23 @@ public sealed class DataTests(SampleReviews samples)
         }
     }
 
+    /// <summary>A waived finding is waived, not undecided, and every form of the review says why and by whom.</summary>
+    [Fact]
+    public async Task A_waiver_is_told_with_reason_and_approver_once()
+    {
+        const string Reason = "runs at half load until the larger fuse arrives";
+        var review = samples.Of("Lockhouse.Unsafe.LockhouseShelf").Review;
+        Assert.DoesNotContain(review.Findings, finding => finding.Rule == "RAIL0015");
+        var waived = Assert.Single(review.Checks, check => check.Outcome == Outcome.Waived);
+        Assert.Contains(Reason + " (approved by protection engineer)", waived.Said, StringComparison.Ordinal);
+        var json = JsonNode.Parse(ReviewJson.Write(review))!["checks"]!.AsArray().Single(check => (string?)check!["verdict"] == "waived")!["waiver"]!;
+        Assert.Equal((Reason, "protection engineer"), ((string?)json["reason"], (string?)json["approvedBy"]));
+        foreach (var name in Tool.Formats.All.Keys)
+        {
+            Assert.Contains(Reason, await Tool.Formats.All[name].Write(review), StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void Json_schema_refuses_what_is_no_review()
     {

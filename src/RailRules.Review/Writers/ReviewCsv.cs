@@ -21,7 +21,7 @@ public static class ReviewCsv
                 text,
                 [
                     check.Rule, ReviewJson.Word(one.Outcome), Number(check.Margin), check.Subject, one.Rail, one.Designator, Number(check.Demand?.Value), check.Demand?.Unit, Number(check.Capacity?.Value), check.Capacity?.Unit,
-                    check.Corner, check.Message, string.Join("; ", check.Missing.Select(missing => $"{missing.Place.Datum} of '{missing.Of}'")), check.Basis, one.At?.File, one.At?.Line.ToString(CultureInfo.InvariantCulture), one.Key,
+                    check.Corner, one.Said, string.Join("; ", check.Missing.Select(missing => $"{missing.Place.Datum} of '{missing.Of}'")), check.Basis, one.At?.File, one.At?.Line.ToString(CultureInfo.InvariantCulture), one.Key,
                 ]);
         }
 

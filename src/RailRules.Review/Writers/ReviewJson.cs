@@ -88,6 +88,19 @@ public static class ReviewJson
 
         json.WriteString("verdict", Word(one.Outcome));
         json.WriteString("message", check.Message);
+        if (check.Waiver is { } waiver)
+        {
+            json.WriteStartObject("waiver");
+            json.WriteString("reason", waiver.Reason);
+            json.WriteString("approvedBy", waiver.ApprovedBy);
+            if (waiver.Until is { } until)
+            {
+                json.WriteString("until", until);
+            }
+
+            json.WriteEndObject();
+        }
+
         WriteFigure(json, "demand", check.Demand);
         WriteFigure(json, "capacity", check.Capacity);
         if (check.Margin is { } margin)

@@ -53,7 +53,7 @@ public static class ReviewMarkdown
 
         foreach (var group in open.Take(Most))
         {
-            text.Append("| ").Append(ReviewJson.Word(group.First.Outcome)).Append(" | ").Append(Cell(group.First.Check.Rule)).Append(" | ").Append(Cell(group.First.Check.Message)).Append(" | ")
+            text.Append("| ").Append(ReviewJson.Word(group.First.Outcome)).Append(" | ").Append(Cell(group.First.Check.Rule)).Append(" | ").Append(Cell(group.First.Said)).Append(" | ")
                 .Append(Cell(group.First.Where)).Append(group.Checks.Length > 1 ? $" and {Shown.Count(group.Checks.Length - 1, "more")}".Replace("mores", "more", StringComparison.Ordinal) : "").Append(" | ").Append(Cell(group.First.At?.ToString())).Append(" |\n");
         }
 

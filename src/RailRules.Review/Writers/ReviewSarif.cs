@@ -137,6 +137,7 @@ public static class ReviewSarif
             json.WriteStartArray("suppressions");
             json.WriteStartObject();
             json.WriteString("kind", "inSource");
+            json.WriteString("justification", check.Check.Waiver?.Text);
             json.WriteEndObject();
             json.WriteEndArray();
         }

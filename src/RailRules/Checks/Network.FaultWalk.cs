@@ -674,7 +674,7 @@ public sealed partial class Network
         if (!crossings.TryGetValue(owner, out var known))
         {
             crossings.Add(owner, known = [.. rails.Where(rail => Crosses(rail) && Suppliers(rail).Any(supplying =>
-                ReferenceEquals(supplying.From, owner) && !(supplying.Feed is { } feed && Items(feed.Path).Any(element => element is not null && BlocksReverse(element)))))]);
+                ReferenceEquals(supplying.From, owner) && !(supplying.Feed is { } feed && Items(feed.Path).Any(element => element is not null && Blocks(element)))))]);
         }
 
         return known;

@@ -151,7 +151,7 @@ public sealed partial class Network
             }
             else if (path[i] is { } own && i == without)
             {
-                result.BlocksReverse |= BlocksReverse(own);
+                result.BlocksReverse |= Blocks(own);
             }
         }
 
@@ -220,7 +220,7 @@ public sealed partial class Network
     /// <summary>One element, cold and new. The inductance of a loop counts once, with the live conductor; a stated one counts for each conductor.</summary>
     private FaultSeries ColdElement(Rail rail, Element element, string label, bool loop)
     {
-        var result = new FaultSeries { BlocksReverse = BlocksReverse(element) };
+        var result = new FaultSeries { BlocksReverse = Blocks(element) };
         if (element is ParallelGroup group)
         {
             if (Unworkable(group, label, nameof(ParallelGroup.Branches)) is { } hidden)
@@ -336,6 +336,4 @@ public sealed partial class Network
             }
         }
     }
-
-    private static bool BlocksReverse(Element element) => element is BlockingDiode or ElectronicFuse { ReverseBlocking: true };
 }
