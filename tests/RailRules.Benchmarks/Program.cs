@@ -13,6 +13,7 @@ using RailRules.Benchmarks;
 // shares [MOST RAILS]  the compiler's binding and our own share, cold (each in a process of its own, by 'cold RAILS') and warm
 // profile RAILS        what the first analysis of a process compiles to machine code, by part, type and method
 // parts PARTS          a parts table, each step once in this process
+// choose PARTS        a part chosen in one place of a board of 100 rails, and every part tried, in this process
 // anything else        BenchmarkDotNet's own arguments, e.g. --filter *
 switch (args)
 {
@@ -30,6 +31,9 @@ switch (args)
         return 0;
     case ["parts", var parts]:
         PartsTableBenchmarks.Once(int.Parse(parts));
+        return 0;
+    case ["choose", var parts]:
+        ChoosingBenchmarks.Once(int.Parse(parts));
         return 0;
     default:
         // Each iteration is one analysis of a fresh compilation: nothing is left to repeat within it.

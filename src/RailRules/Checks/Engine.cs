@@ -50,7 +50,7 @@ public static class Engine
     /// <summary>
     /// A number so large that it cannot be converted between units makes UnitsNet throw. Which datum it is, RAIL0003 says; here nothing may be passed because of it.
     /// </summary>
-    private static IEnumerable<Check> Apply(Rule rule, Network network)
+    internal static IEnumerable<Check> Apply(Rule rule, Network network)
     {
         try
         {

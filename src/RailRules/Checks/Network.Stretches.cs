@@ -101,25 +101,25 @@ public sealed partial class Network
                 AddCompact(stretch, element, label, nameof(Connector.ContactResistance), Ohms(stretch, connector.ContactResistance) / contacts, connector.ContactRating?.Amperes * contacts);
                 break;
             case Fuse fuse:
-                AddCompact(stretch, element, label, nameof(Fuse.ColdResistance), AtRated(stretch, fuse.VoltageDrop, fuse.RatedCurrent) ?? Ohms(stretch, fuse.ColdResistance), fuse.RatedCurrent?.Amperes);
+                AddCompact(stretch, element, label, nameof(Fuse.ColdResistance), StatedResistance(fuse, stretch.IsLeast), fuse.RatedCurrent?.Amperes);
                 break;
             case CircuitBreaker breaker:
-                AddCompact(stretch, element, label, nameof(CircuitBreaker.Resistance), AtRated(stretch, breaker.VoltageDrop, breaker.RatedCurrent) ?? Ohms(stretch, breaker.Resistance), breaker.RatedCurrent?.Amperes);
+                AddCompact(stretch, element, label, nameof(CircuitBreaker.Resistance), StatedResistance(breaker, stretch.IsLeast), breaker.RatedCurrent?.Amperes);
                 break;
             case ResettableFuse resettable:
-                AddCompact(stretch, element, label, nameof(ResettableFuse.Resistance), (stretch.IsLeast ? null : resettable.ResistanceAfterTrip?.Ohms) ?? Ohms(stretch, resettable.Resistance), resettable.HoldCurrent?.Amperes);
+                AddCompact(stretch, element, label, nameof(ResettableFuse.Resistance), StatedResistance(resettable, stretch.IsLeast), resettable.HoldCurrent?.Amperes);
                 break;
             case ElectronicFuse electronic:
-                AddCompact(stretch, element, label, nameof(ElectronicFuse.OnResistance), Ohms(stretch, electronic.OnResistance), electronic.TripLevel?.Max.Amperes);
+                AddCompact(stretch, element, label, nameof(ElectronicFuse.OnResistance), StatedResistance(electronic, stretch.IsLeast), electronic.TripLevel?.Max.Amperes);
                 break;
             case Switch contact:
-                AddCompact(stretch, element, label, nameof(Switch.OnResistance), Ohms(stretch, contact.OnResistance), contact.RatedCurrent?.Amperes);
+                AddCompact(stretch, element, label, nameof(Switch.OnResistance), StatedResistance(contact, stretch.IsLeast), contact.RatedCurrent?.Amperes);
                 break;
             case FuseHolder holder:
-                AddCompact(stretch, element, label, nameof(FuseHolder.ContactResistance), Ohms(stretch, holder.ContactResistance), holder.RatedCurrent?.Amperes);
+                AddCompact(stretch, element, label, nameof(FuseHolder.ContactResistance), StatedResistance(holder, stretch.IsLeast), holder.RatedCurrent?.Amperes);
                 break;
             case SenseResistor sense:
-                AddCompact(stretch, element, label, nameof(SenseResistor.Resistance), Ohms(stretch, sense.Resistance), null);
+                AddCompact(stretch, element, label, nameof(SenseResistor.Resistance), StatedResistance(sense, stretch.IsLeast), null);
                 break;
             case Inductor inductor:
                 AddCompact(stretch, element, label, nameof(Inductor.Resistance), Ohms(stretch, inductor.Resistance) * Conductors.TemperatureFactor(Conductors.CopperCoefficient, UnstatedTemperatureLimit), inductor.RatedCurrent?.Amperes);
@@ -276,8 +276,26 @@ public sealed partial class Network
         }
     }
 
-    private static double? AtRated(Stretch stretch, Band<ElectricPotential>? drop, ElectricCurrent? rated) =>
-        rated?.Amperes is > 0 and var amperes && drop is { } band ? stretch.Of(band).Volts / amperes : null;
+    /// <summary>The largest resistance (Ω) that a device states for running, or the least; null: none stated, or the element is no compact device.</summary>
+    internal static double? StatedResistance(Element element, bool least = false)
+    {
+        return element switch
+        {
+            Fuse fuse => AtRated(fuse.VoltageDrop, fuse.RatedCurrent) ?? Ohms(fuse.ColdResistance),
+            CircuitBreaker breaker => AtRated(breaker.VoltageDrop, breaker.RatedCurrent) ?? Ohms(breaker.Resistance),
+            ResettableFuse resettable => (least ? null : resettable.ResistanceAfterTrip?.Ohms) ?? Ohms(resettable.Resistance),
+            ElectronicFuse electronic => Ohms(electronic.OnResistance),
+            Switch contact => Ohms(contact.OnResistance),
+            FuseHolder holder => Ohms(holder.ContactResistance),
+            SenseResistor sense => Ohms(sense.Resistance),
+            _ => null,
+        };
+
+        double? Ohms(Band<ElectricResistance>? resistance) => resistance is { } band ? (least ? band.Min : band.Max).Ohms : null;
+
+        double? AtRated(Band<ElectricPotential>? drop, ElectricCurrent? rated) =>
+            rated?.Amperes is > 0 and var amperes && drop is { } band ? (least ? band.Min : band.Max).Volts / amperes : null;
+    }
 
     private static double? Ohms(Stretch stretch, Band<ElectricResistance>? resistance) => resistance is { } band ? stretch.Of(band).Ohms : null;
 
