@@ -33,6 +33,9 @@ public sealed record BoardInput
     /// <summary>What the project says besides its boards, e.g. rails that no board reaches; it counts against no board.</summary>
     public ImmutableArray<BoardFinding> OfProject { get; init; } = [];
 
+    /// <summary>The day on which waivers were judged; null: whether one is past its date was not judged.</summary>
+    public DateTime? Today { get; init; }
+
     /// <summary>Where a datum is written; null: not known.</summary>
     public Func<DatumPlace, SourcePlace?> Written { get; init; } = static _ => null;
 

@@ -73,6 +73,12 @@ public sealed partial class BoardReview
     /// <summary>Findings of evaluation that stop checks, errors first.</summary>
     public ImmutableArray<BoardFinding> Findings { get; private set; } = [];
 
+    /// <summary>On which day the board's waivers were judged, or that their end was not judged; null where it has none.</summary>
+    public string? WaiversJudged =>
+        !Checks.Any(check => check.Check.Waiver is not null || check.Check.Part is Waiver) ? null
+        : Input.Today is { } today ? $"Waivers were judged as of {today.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}."
+        : "No date was given (build property RailRulesToday, or --today), so whether a dated waiver is past its end was not judged.";
+
     internal Network Network { get; }
 
     /// <summary>How many checks have an outcome; findings of evaluation with the severity error count as failing.</summary>

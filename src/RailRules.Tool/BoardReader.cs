@@ -13,11 +13,17 @@ internal sealed class BoardReader
     private readonly string root;
     private readonly CompilationBoards? boards;
 
-    public BoardReader(LoadedProject project, string? root)
+    private readonly BoardSettings settings;
+
+    /// <param name="project">The project.</param>
+    /// <param name="root">The folder to which paths are relative; null: the project's.</param>
+    /// <param name="today">The day on which waivers are judged; null: as the project's build says.</param>
+    public BoardReader(LoadedProject project, string? root, DateTime? today)
     {
         this.project = project;
         this.root = root ?? project.Folder;
-        boards = KnownTypes.TryCreate(project.Compilation) is { } types ? new CompilationBoards(project.Compilation, types) : null;
+        settings = today is null ? project.Settings : project.Settings with { Today = today, UnreadToday = null };
+        boards = KnownTypes.TryCreate(project.Compilation) is { } types ? new CompilationBoards(project.Compilation, types, settings) : null;
     }
 
     /// <summary>The board classes; none also where the project does not refer to RailRules.</summary>
@@ -34,6 +40,7 @@ internal sealed class BoardReader
             Name = board.Name,
             FullName = board.ToDisplayString(),
             Project = project.Name,
+            Today = settings.Today,
             At = PlaceOf(Places.Declaration(board, cancellation)),
             Rails = evaluation.Rails,
             Checks = evaluation.Checks,

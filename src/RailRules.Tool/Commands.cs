@@ -14,6 +14,7 @@ internal static class Commands
           railrules review                                    the project or solution of this folder; review/BOARD.html
           railrules review Shelf.sln --format html,json -o out
           railrules review Shelf.csproj --strict --quiet      for a build: only the exit code and what fails
+          railrules review --strict --today $(date +%F)       a waiver past its date waives nothing
           railrules review Shelf.csproj --baseline margins/Shelf.json --max-loss 0.05
 
         Exit codes:
@@ -27,7 +28,25 @@ internal static class Commands
         and a licensed or competent engineer have the last word. Verify by test.
         """;
 
-    public static RootCommand Root()
+    /// <summary>Runs a command line; the exit code.</summary>
+    public static async Task<int> RunAsync(IReadOnlyList<string> arguments, TextWriter output, TextWriter error, CancellationToken cancellation = default)
+    {
+        var parsed = Root().Parse(arguments);
+        if (parsed.Errors.Count > 0)
+        {
+            foreach (var one in parsed.Errors)
+            {
+                error.WriteLine(one.Message);
+            }
+
+            error.WriteLine("See 'railrules --help' and 'railrules review --help'.");
+            return ExitCode.CannotRun;
+        }
+
+        return await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = TimeSpan.FromSeconds(10), Output = output, Error = error }, cancellation);
+    }
+
+    private static RootCommand Root()
     {
         var root = new RootCommand("Reviews DC power rails described with RailRules: verdicts, margins and worksheets of every board, from the source text alone.") { Review(), Completion() };
         AddExamples(root);
@@ -58,9 +77,15 @@ internal static class Commands
         {
             Description = "Largest share of its margin that a check may lose since the baseline, e.g. 0.05",
             HelpName = "SHARE",
-            CustomParser = result => double.TryParse(result.Tokens[0].Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var share) && share is >= 0 and < 1 ? share : Refuse(result),
+            CustomParser = result => double.TryParse(result.Tokens[0].Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var share) && share is >= 0 and < 1 ? share : Refuse<double>(result, "is no share from 0 to 1, such as 0.05"),
         };
-        var command = new Command("review", "Evaluates every board and writes its review.") { path, output, format, configuration, framework, root, noRestore, strict, quiet, baseline, loss };
+        var today = new Option<DateTime?>("--today")
+        {
+            Description = "Day on which waivers are judged, as year-month-day; the build property RailRulesToday if not given",
+            HelpName = "DATE",
+            CustomParser = result => DateTime.TryParseExact(result.Tokens[0].Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : Refuse<DateTime>(result, "is no date such as 2027-06-30"),
+        };
+        var command = new Command("review", "Evaluates every board and writes its review.") { path, output, format, configuration, framework, root, noRestore, strict, quiet, baseline, loss, today };
         command.Validators.Add(result =>
         {
             if (result.GetValue(loss) is not null && result.GetValue(baseline) is null)
@@ -78,15 +103,17 @@ internal static class Commands
                 parsed.GetValue(strict),
                 parsed.GetValue(quiet),
                 parsed.GetValue(baseline),
-                parsed.GetValue(loss)),
-            Console.Out,
-            Console.Error).RunAsync(cancellation));
+                parsed.GetValue(loss),
+                parsed.GetValue(today)),
+            parsed.InvocationConfiguration.Output,
+            parsed.InvocationConfiguration.Error).RunAsync(cancellation));
         return command;
     }
 
-    private static double? Refuse(System.CommandLine.Parsing.ArgumentResult result)
+    private static T? Refuse<T>(System.CommandLine.Parsing.ArgumentResult result, string why)
+        where T : struct
     {
-        result.AddError($"'{result.Tokens[0].Value}' is no share from 0 to 1, such as 0.05.");
+        result.AddError($"'{result.Tokens[0].Value}' {why}.");
         return null;
     }
 
@@ -95,7 +122,7 @@ internal static class Commands
         var shell = new Argument<string>("SHELL") { Description = "bash, zsh or pwsh" };
         shell.AcceptOnlyFromAmong("bash", "zsh", "pwsh");
         var command = new Command("completion", "Prints a script that completes this command in a shell.") { shell };
-        command.SetAction(parsed => Console.Out.WriteLine(parsed.GetValue(shell) switch
+        command.SetAction(parsed => parsed.InvocationConfiguration.Output.WriteLine(parsed.GetValue(shell) switch
         {
             "bash" => "_railrules() { local IFS=$'\\n'; COMPREPLY=($(railrules \"[suggest:${COMP_POINT}]\" \"${COMP_LINE}\" 2>/dev/null)); }\ncomplete -o default -F _railrules railrules",
             "zsh" => "_railrules() { compadd -- ${(f)\"$(railrules \"[suggest:${CURSOR}]\" \"${BUFFER}\" 2>/dev/null)\"}; _files }\ncompdef _railrules railrules",

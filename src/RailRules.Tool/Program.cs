@@ -1,19 +1,5 @@
-using System.CommandLine;
 using System.Text;
 using RailRules.Tool;
 
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-var root = Commands.Root();
-var parsed = root.Parse(args);
-if (parsed.Errors.Count > 0)
-{
-    foreach (var error in parsed.Errors)
-    {
-        Console.Error.WriteLine(error.Message);
-    }
-
-    Console.Error.WriteLine("See 'railrules --help' and 'railrules review --help'.");
-    return ExitCode.CannotRun;
-}
-
-return await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = TimeSpan.FromSeconds(10) });
+return await Commands.RunAsync(args, Console.Out, Console.Error);

@@ -51,9 +51,10 @@ internal sealed class ProjectLoader(BuildOptions options)
             trees,
             references,
             arguments.CompilationOptions.WithConcurrentBuild(true).WithStrongNameProvider(null).WithXmlReferenceResolver(null).WithSourceReferenceResolver(null).WithMetadataReferenceResolver(null));
-        var driver = CSharpGeneratorDriver.Create(Generators, tables, parseOptions, new ConfigOptions(arguments.AnalyzerConfigPaths));
+        var config = new ConfigOptions(arguments.AnalyzerConfigPaths);
+        var driver = CSharpGeneratorDriver.Create(Generators, tables, parseOptions, config);
         driver.RunGeneratorsAndUpdateCompilation(compilation, out compilation, out _, cancellation);
-        return new LoadedProject(project, compilation, [project, .. own, .. tables.Select(table => table.Path)], others);
+        return new LoadedProject(project, compilation, BoardSettings.Of(config.GlobalOptions), [project, .. own, .. tables.Select(table => table.Path)], others);
     }
 
     /// <summary>References as the compiler gets them; other projects from their source as it is now, not from what was built last.</summary>
@@ -140,7 +141,7 @@ internal sealed class ProjectLoader(BuildOptions options)
 }
 
 /// <summary>A project, ready to be evaluated.</summary>
-internal sealed class LoadedProject(string path, Compilation compilation, ImmutableArray<string> files, List<LoadedProject> others)
+internal sealed class LoadedProject(string path, Compilation compilation, BoardSettings settings, ImmutableArray<string> files, List<LoadedProject> others)
 {
     private byte[]? image;
 
@@ -152,6 +153,9 @@ internal sealed class LoadedProject(string path, Compilation compilation, Immuta
     public string Name => System.IO.Path.GetFileNameWithoutExtension(Path);
 
     public Compilation Compilation { get; } = compilation;
+
+    /// <summary>What its build says about judging boards.</summary>
+    public BoardSettings Settings { get; } = settings;
 
     /// <summary>The declarations as other projects see them; null where they do not compile.</summary>
     public byte[]? Image(CancellationToken cancellation)

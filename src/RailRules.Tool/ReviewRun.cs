@@ -4,7 +4,7 @@ using Spectre.Console;
 namespace RailRules.Tool;
 
 /// <summary>What the command was asked for.</summary>
-internal sealed record ReviewOptions(string Path, string Output, IReadOnlyList<string> Formats, BuildOptions Build, string? Root, bool Strict, bool Quiet, string? Baseline, double? MaxLoss);
+internal sealed record ReviewOptions(string Path, string Output, IReadOnlyList<string> Formats, BuildOptions Build, string? Root, bool Strict, bool Quiet, string? Baseline, double? MaxLoss, DateTime? Today = null);
 
 /// <summary>One run of the command: load, evaluate, write, sum up.</summary>
 internal sealed class ReviewRun(ReviewOptions options, TextWriter output, TextWriter error)
@@ -53,7 +53,7 @@ internal sealed class ReviewRun(ReviewOptions options, TextWriter output, TextWr
         for (var i = 0; i < targets.Count; i++)
         {
             report("reading projects", i, targets.Count);
-            var reader = new BoardReader(await loader.LoadAsync(targets[i], cancellation), root);
+            var reader = new BoardReader(await loader.LoadAsync(targets[i], cancellation), root, options.Today);
             if (!reader.Boards.IsEmpty)
             {
                 read.Add((reader, reader.Facts(cancellation)));

@@ -34,6 +34,11 @@ public static class ReviewJson
             WritePlace(json, "at", review.Input.At);
             json.WriteString("fingerprint", review.Input.Fingerprint);
             json.WriteNumber("fingerprintFiles", review.Input.FingerprintFiles);
+            if (review.Input.Today is { } today)
+            {
+                json.WriteString("today", today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+            }
+
             json.WriteEndObject();
             json.WriteString("verdict", Word(review.Verdict));
             json.WriteStartObject("counts");

@@ -21,6 +21,11 @@ public static class ReviewMarkdown
             text.Append("; inputs SHA-256 `").Append(review.Input.Fingerprint).Append('`');
         }
 
+        if (review.WaiversJudged is { } judged)
+        {
+            text.Append("\n\n").Append(judged);
+        }
+
         text.Append("\n\n> ").Append(string.Join(' ', Texts.Cautions)).Append("\n\n");
         WriteOpen(text, review);
         WriteMargins(text, review);
