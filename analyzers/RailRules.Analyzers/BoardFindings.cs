@@ -162,7 +162,7 @@ internal static class BoardFindings
     }
 
     /// <summary>Findings at one place on several rails are one if they are about the same kind of datum.</summary>
-    private static string SubjectKey(Check check) => (check.Places.Length < 2 ? "" : check.Places[1].Datum ?? "") + (check.Waiver is null ? "" : "\0" + check.Waiver.Text);
+    private static string SubjectKey(Check check) => (check.Places.Length < 2 ? "" : check.Places[1].Datum ?? "") + "\0" + check.Aspect + (check.Waiver is null ? "" : "\0" + check.Waiver.Text);
 
     /// <summary>A datum that contradicts itself is shown where the part is declared, by that type's own analysis.</summary>
     private static bool BelongsElsewhere(Check check, BoardEvaluation board, KnownTypes types, EvaluationSession session)

@@ -105,6 +105,14 @@ public static class LockhouseShelf
         Loads = [Sled],
     };
 
+    public static readonly Rail SledSecondSource = new()
+    {
+        From = Bus,
+        Path = [Parts.Reed25OrLow.As("F91"), SledTrace, SledConnector], // RAIL0701
+        Return = Return.Mirrored,
+        Loads = [Sled],
+    };
+
     public static readonly Rail Lamps = new()
     {
         From = Plant,

@@ -45,6 +45,9 @@ public static class Parts
         InterruptingRatings = [new() { Current = 20.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 100.Microseconds() }],
     };
 
+    /// <summary>Sound itself; purchasing may fit the one for 58 V instead.</summary>
+    public static readonly Fuse Reed25OrLow = Reed25 with { PartNumber = "Reed25OrLow", Alternates = [Reed25Low] };
+
     /// <summary>A fuse for the mains.</summary>
     public static readonly Fuse Mains25 = Reed25 with { PartNumber = "Mains25", DcVoltageRating = null, AcVoltageRating = 250.Volts(), InterruptingRatings = [] };
 

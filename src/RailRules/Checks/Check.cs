@@ -54,6 +54,9 @@ public sealed record Check(string Rule, string Subject, Verdict Verdict, double?
     /// <summary>Whether demand or capacity rests on the operating point of the board, and so on all that the operating point rests on.</summary>
     internal bool UsesOperatingPoint { get; init; }
 
+    /// <summary>What tells it from others at the same place that must not be counted as one with it.</summary>
+    internal string Aspect { get; init; } = "";
+
     /// <summary>A check of a statement: holds if it is true.</summary>
     /// <param name="holds">The statement.</param>
     /// <param name="message">What a person reads if it is false.</param>

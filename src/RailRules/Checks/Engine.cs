@@ -58,7 +58,7 @@ public static class Engine
         }
         catch (Exception exception) when (exception is ArgumentException or OverflowException)
         {
-            return network.Rails.Select(rail => Subject.Of(rule.Description, rail, new DatumPlace(rail)).ToUndecided([]));
+            return network.JudgedRails.Select(rail => Subject.Of(rule.Description, rail, new DatumPlace(rail)).ToUndecided([]));
         }
     }
 }

@@ -56,7 +56,7 @@ public sealed partial class Network
             }
         }
 
-        Rails = [.. found];
+        Rails = JudgedRails = [.. found];
         Sources = [.. sources];
         suppliers = new ImmutableArray<Supplying>[Rails.Length];
         children = new List<int>[Rails.Length];
@@ -84,6 +84,9 @@ public sealed partial class Network
     /// <summary>The rails, those given first, then those found by following what feeds them; each once.</summary>
     public ImmutableArray<Rail> Rails { get; }
 
+    /// <summary>The rails that rules judge: all of them, unless one part is looked at in place of another.</summary>
+    internal ImmutableArray<Rail> JudgedRails { get; set; }
+
     /// <summary>The supplies, batteries and converters that feed the rails; each once.</summary>
     public ImmutableArray<Source> Sources { get; }
 
@@ -101,6 +104,32 @@ public sealed partial class Network
 
     /// <summary>The converters that this rail feeds, in order.</summary>
     internal IReadOnlyList<Converter> ConvertersOn(Rail rail) => convertersOn[indexOf[rail]];
+
+    /// <summary>The rails that share a source with this one, directly or over others, itself included, in order: what happens on one may be felt on all.</summary>
+    internal ImmutableArray<Rail> ConnectedWith(Rail rail)
+    {
+        var seen = new HashSet<Source>(ByReference.Instance);
+        var open = new Stack<Source>([rail]);
+        while (open.Count > 0)
+        {
+            var source = open.Pop();
+            if (!seen.Add(source))
+            {
+                continue;
+            }
+
+            var touching = FedBy(source).Concat<Source?>(source is Rail one ? [.. ConvertersOn(one), .. Suppliers(one).Select(supplying => supplying.From)] : [(source as Converter)?.Input]);
+            foreach (var other in touching)
+            {
+                if (other is not null)
+                {
+                    open.Push(other);
+                }
+            }
+        }
+
+        return [.. Rails.Where(seen.Contains)];
+    }
 
     /// <summary>What feeds a rail: its source, or each of its feeds.</summary>
     internal ImmutableArray<Supplying> Suppliers(Rail rail) => suppliers[indexOf[rail]];

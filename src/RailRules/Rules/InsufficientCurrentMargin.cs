@@ -19,7 +19,7 @@ public sealed class InsufficientCurrentMargin : Rule
     public override IEnumerable<Check> Apply(Network network)
     {
         var judged = new HashSet<Source>();
-        foreach (var rail in network.Rails)
+        foreach (var rail in network.JudgedRails)
         {
             foreach (var hidden in Subject.Hidden(Description, network, rail))
             {

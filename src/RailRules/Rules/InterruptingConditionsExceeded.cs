@@ -18,7 +18,7 @@ public sealed class InterruptingConditionsExceeded : Rule
     /// <inheritdoc/>
     public override IEnumerable<Check> Apply(Network network)
     {
-        foreach (var rail in network.Rails)
+        foreach (var rail in network.JudgedRails)
         {
             foreach (var place in network.Parts(rail))
             {

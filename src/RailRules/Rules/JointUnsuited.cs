@@ -16,7 +16,7 @@ public sealed class JointUnsuited : Rule
     /// <inheritdoc/>
     public override IEnumerable<Check> Apply(Network network)
     {
-        foreach (var rail in network.Rails)
+        foreach (var rail in network.JudgedRails)
         {
             foreach (var hidden in Subject.Hidden(Description, network, rail).Where(_ => Asks(network, rail)))
             {

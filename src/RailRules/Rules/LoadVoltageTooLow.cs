@@ -16,7 +16,7 @@ public sealed class LoadVoltageTooLow : Rule
     /// <inheritdoc/>
     public override IEnumerable<Check> Apply(Network network)
     {
-        foreach (var rail in network.Rails)
+        foreach (var rail in network.JudgedRails)
         {
             if (network.Unworkable(rail, Network.Label(rail), nameof(Rail.Loads)) is { } hidden)
             {

@@ -17,7 +17,7 @@ public sealed class NoOperatingPoint : Rule
     public override IEnumerable<Check> Apply(Network network)
     {
         var checks = new Dictionary<Rail, Check>();
-        foreach (var rail in network.Rails)
+        foreach (var rail in network.JudgedRails)
         {
             if (Judge(network, rail) is { } check)
             {
@@ -25,7 +25,7 @@ public sealed class NoOperatingPoint : Rule
             }
         }
 
-        foreach (var rail in network.Rails)
+        foreach (var rail in network.JudgedRails)
         {
             // A rail that fails by what is below it says nothing new.
             if (checks.TryGetValue(rail, out var check) && !(check.Verdict == Verdict.Fails && FailsBelow(network, rail, checks)))

@@ -21,7 +21,7 @@ public sealed class OutsideTemperatureRange : Rule
     /// <inheritdoc/>
     public override IEnumerable<Check> Apply(Network network)
     {
-        foreach (var rail in network.Rails)
+        foreach (var rail in network.JudgedRails)
         {
             foreach (var hidden in Subject.Hidden(Description, network, rail, nameof(Rail.Clamps), nameof(Rail.Capacitors)))
             {

@@ -22,7 +22,7 @@ public sealed class StandOffVoltageTooLow : Rule
     /// <inheritdoc/>
     public override IEnumerable<Check> Apply(Network network)
     {
-        foreach (var rail in network.Rails)
+        foreach (var rail in network.JudgedRails)
         {
             if (network.Unworkable(rail, Network.Label(rail), nameof(Rail.Clamps)) is { } hidden)
             {

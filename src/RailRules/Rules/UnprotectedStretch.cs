@@ -24,7 +24,7 @@ public sealed partial class UnprotectedStretch : Rule
             new Walk(network, source, reached).Run();
         }
 
-        foreach (var rail in network.Rails)
+        foreach (var rail in network.JudgedRails)
         {
             foreach (var hidden in Subject.Hidden(Description, network, rail, nameof(Rail.Loads)))
             {

@@ -18,7 +18,7 @@ public sealed partial class VoltageRatingExceeded : Rule
     /// <inheritdoc/>
     public override IEnumerable<Check> Apply(Network network)
     {
-        foreach (var rail in network.Rails)
+        foreach (var rail in network.JudgedRails)
         {
             foreach (var hidden in Subject.Hidden(Description, network, rail, nameof(Rail.Loads), nameof(Rail.Capacitors)))
             {
