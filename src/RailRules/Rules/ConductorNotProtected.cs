@@ -19,7 +19,7 @@ public sealed class ConductorNotProtected : Rule
     public override IEnumerable<Check> Apply(Network network)
     {
         var shared = new HashSet<(Return, int)>();
-        foreach (var rail in network.Rails)
+        foreach (var rail in network.JudgedRails)
         {
             foreach (var hidden in Subject.Hidden(Description, network, rail, nameof(Rail.Loads)))
             {
