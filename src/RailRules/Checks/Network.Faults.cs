@@ -132,7 +132,8 @@ public sealed partial class Network
     /// <param name="end">The index after the last element.</param>
     /// <param name="without">The element of the path that is left out; −1: none.</param>
     /// <param name="withoutInReturn">The element of the return that is left out.</param>
-    private FaultSeries ColdSeries(Rail rail, Feed? feed, int first, int end, int without, Element? withoutInReturn = null)
+    /// <param name="coldLimiters">Whether inrush limiters are cold.</param>
+    private FaultSeries ColdSeries(Rail rail, Feed? feed, int first, int end, int without, Element? withoutInReturn = null, bool coldLimiters = false)
     {
         var path = Items(feed is null ? rail.Path : feed.Path);
         var result = new FaultSeries();
@@ -147,7 +148,7 @@ public sealed partial class Network
         {
             if (path[i] is { } element && i != without)
             {
-                result.Add(ColdElement(rail, element, Label(element, rail, i), loop: true));
+                result.Add(ColdElement(rail, element, Label(element, rail, i), loop: true, coldLimiters));
             }
             else if (path[i] is { } own && i == without)
             {
@@ -157,13 +158,13 @@ public sealed partial class Network
 
         if (first < end && path.Length > 0)
         {
-            AddColdReturn(result, rail, feed, path, first, end, withoutInReturn);
+            AddColdReturn(result, rail, feed, path, first, end, withoutInReturn, coldLimiters);
         }
 
         return result;
     }
 
-    private void AddColdReturn(FaultSeries result, Rail rail, Feed? feed, ImmutableArray<Element> path, int first, int end, Element? without)
+    private void AddColdReturn(FaultSeries result, Rail rail, Feed? feed, ImmutableArray<Element> path, int first, int end, Element? without, bool coldLimiters)
     {
         object owner = (object?)feed ?? rail;
         var back = feed is null ? rail.Return : feed.Return;
@@ -199,7 +200,7 @@ public sealed partial class Network
         {
             if (elements[i] is { } element && !ReferenceEquals(element, without))
             {
-                series.Add(ColdElement(rail, element, Label(element, rail, i), loop: false));
+                series.Add(ColdElement(rail, element, Label(element, rail, i), loop: false, coldLimiters));
             }
         }
 
@@ -218,7 +219,7 @@ public sealed partial class Network
     }
 
     /// <summary>One element, cold and new. The inductance of a loop counts once, with the live conductor; a stated one counts for each conductor.</summary>
-    private FaultSeries ColdElement(Rail rail, Element element, string label, bool loop)
+    private FaultSeries ColdElement(Rail rail, Element element, string label, bool loop, bool coldLimiters = false)
     {
         var result = new FaultSeries { BlocksReverse = Blocks(element) };
         if (element is ParallelGroup group)
@@ -238,7 +239,7 @@ public sealed partial class Network
                 {
                     if (parts[i] is { } part)
                     {
-                        inner.Add(ColdElement(rail, part, Label(part, rail, i), loop));
+                        inner.Add(ColdElement(rail, part, Label(part, rail, i), loop, coldLimiters));
                     }
                 }
 
@@ -265,7 +266,8 @@ public sealed partial class Network
             SenseResistor sense => Compact(nameof(SenseResistor.Resistance), sense.Resistance?.Min.Ohms, null),
             Inductor inductor => Compact(nameof(Inductor.Resistance), inductor.Resistance?.Min.Ohms * Conductors.TemperatureFactor(Conductors.CopperCoefficient, cold), inductor.RatedCurrent?.Amperes),
 
-            // An inrush limiter is hot or bypassed when a fault comes while the rail is up.
+            // An inrush limiter is hot or bypassed when a fault comes while the rail is up; cold when the rail starts.
+            InrushLimiter limiter when coldLimiters => Compact(nameof(InrushLimiter.ColdResistance), limiter.ColdResistance?.Min.Ohms, null),
             InrushLimiter limiter => Compact(nameof(InrushLimiter.HotResistance), limiter.HotResistance?.Min.Ohms ?? 0, null),
             BlockingDiode diode => Range.Exactly(Finite(diode.Resistance?.Min.Ohms ?? 0)),
             _ => Range.Exactly(0),

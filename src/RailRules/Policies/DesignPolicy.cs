@@ -83,6 +83,17 @@ public sealed record DesignPolicy
     /// <summary>Power (W) that may flow into a fault for ever where nothing else is harmed; null: no limit (0302).</summary>
     public Power? PersistentFaultPower { get; init; }
 
+    /// <summary>Longest time (s) for which melting counts as adiabatic, so that I²t decides (0401). Common practice, no source.</summary>
+    public Duration AdiabaticLimit { get; init; } = Duration.FromMilliseconds(10);
+
+    /// <summary>
+    /// Share of the nominal melting I²t that each of N pulses may use (0401): straight lines on log10 N, the first share below the first point, nothing said beyond the last. Common practice, no source.
+    /// </summary>
+    public ImmutableArray<PulseLifePoint> PulseShare { get; init; } = [new(1e2, 0.48), new(1e3, 0.38), new(1e4, 0.29), new(1e5, 0.22)];
+
+    /// <summary>Whether all capacitors behind a device are charged at once (0401); else each alone.</summary>
+    public bool StartsCoincide { get; init; } = true;
+
     /// <summary>Share of a stand-off voltage that may be used (0104).</summary>
     public double StandOffFraction { get; init; } = 1.00;
 

@@ -130,7 +130,14 @@ public sealed partial class ContradictoryDatum
             .Number(nameof(Surroundings.Vibration), around => around.Vibration?.MetersPerSecondSquared, "m/s²", Bounds.ZeroUp)
             .Number(nameof(Surroundings.ThermalCyclesPerDay), around => around.ThermalCyclesPerDay, "", Bounds.ZeroUp),
 
-        new Table<DesignPolicy>((policy, report) => report.Holds(policy.JointLimits, nameof(DesignPolicy.JointLimits)))
+        new Table<DesignPolicy>(
+            (policy, report) =>
+            {
+                report.Holds(policy.JointLimits, nameof(DesignPolicy.JointLimits));
+                report.Holds(policy.PulseShare, nameof(DesignPolicy.PulseShare));
+                report.NeverRises(nameof(DesignPolicy.PulseShare), policy.PulseShare, (nameof(PulseLifePoint.Starts), "", point => point.Starts), (nameof(PulseLifePoint.Share), "", point => point.Share));
+            })
+            .Number(nameof(DesignPolicy.AdiabaticLimit), policy => policy.AdiabaticLimit.Seconds, "s", Bounds.ZeroUp)
             .Number(nameof(DesignPolicy.FuseContinuous), policy => policy.FuseContinuous, "", Bounds.ShareAboveZero)
             .Number(nameof(DesignPolicy.BreakerContinuous), policy => policy.BreakerContinuous, "", Bounds.ShareAboveZero)
             .Number(nameof(DesignPolicy.ElectronicTrip), policy => policy.ElectronicTrip, "", Bounds.ShareAboveZero)

@@ -8,7 +8,7 @@ public sealed class WaiverNotInForceTests
 {
     private static readonly Waiver Approved = new("RAIL0101") { Reason = "the clamp limits the surge", ApprovedBy = "protection engineer" };
 
-    private static readonly Fuse Low = new() { PartNumber = "Low", Designator = "F1", RatedCurrent = 20.Amperes(), DcVoltageRating = 32.Volts(), RatingBasis = RatingBasis.CarriesRating, ReferenceAmbient = 25.Celsius(), ColdResistance = 1.Milliohms() };
+    private static readonly Fuse Low = new() { PartNumber = "Low", Designator = "F1", RatedCurrent = 20.Amperes(), DcVoltageRating = 32.Volts(), RatingBasis = RatingBasis.CarriesRating, ReferenceAmbient = 25.Celsius(), ColdResistance = 1.Milliohms(), Flammability = Flammability.V0, InterruptingRatings = [new() { Current = 100.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 1.Seconds() }] };
 
     private static readonly Rail First = Apply.Carrying(5, Low, volts: 54);
 

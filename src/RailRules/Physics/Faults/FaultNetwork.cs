@@ -37,6 +37,9 @@ internal sealed partial class FaultNetwork
         Off,
     }
 
+    /// <summary>Whether a branch blocks one direction.</summary>
+    internal bool HasOneWay => branches.Any(branch => branch.OneWay);
+
     /// <summary>A new node.</summary>
     internal int AddNode() => nodes++;
 

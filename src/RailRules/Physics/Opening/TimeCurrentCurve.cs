@@ -88,6 +88,36 @@ internal sealed class TimeCurrentCurve
             : At(melting, current);
     }
 
+    /// <summary>
+    /// The largest current that does not melt it within a time (A), by the melting edge: on a drawn curve between its ends, where it is drawn; of gates the largest
+    /// whose shortest time is not less. 0 where nothing is promised.
+    /// </summary>
+    /// <param name="time">Time (s).</param>
+    internal double LargestCarried(double time)
+    {
+        if (staircase)
+            return melting.Where(point => point.Time >= time * (1 - 1e-12)).Select(point => point.Current).DefaultIfEmpty(0).Max();
+
+        if (!HasMelting)
+            return 0;
+
+        for (var k = 0; k < melting.Length; k++)
+        {
+            if (melting[k].Time > time * (1 + 1e-12))
+                continue;
+
+            // The first point that melts sooner: on the line to it, or, before the first point, just below it.
+            if (k == 0)
+                return melting[0].Current;
+
+            var ((current0, time0), (current1, time1)) = (melting[k - 1], melting[k]);
+            var share = Math.Log(time / time0) / Math.Log(time1 / time0);
+            return Math.Exp(Math.Log(current0) + (share * Math.Log(current1 / current0)));
+        }
+
+        return melting[melting.Length - 1].Current;
+    }
+
     private double At(ImmutableArray<(double Current, double Time)> edge, double current)
     {
         var k = 0;
