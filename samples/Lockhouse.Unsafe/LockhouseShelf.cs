@@ -263,4 +263,13 @@ public static class LockhouseShelf
         Loads = [Sled],
         Surroundings = Cabin,
     };
+
+    public static readonly Rail SledInrush = new()
+    {
+        From = Plant,
+        Path = [Parts.Reed25.As("F68"), SledTrace], // RAIL0401
+        Return = Return.Mirrored,
+        Loads = [Sled with { InputCapacitance = 4.7.Millifarads(), InputCapacitorEsr = 20.Milliohms(), StartsInLife = 5000 }],
+        Surroundings = Cabin,
+    };
 }

@@ -54,7 +54,7 @@ public static partial class LockhouseShelf
             Path = [Parts.Fuses.Reed25.As($"F{10 + slot}"), SledTrace, SledConnector],
             Return = Return.Mirrored,
             Clamps = [SledClamp],
-            Loads = [new() { Power = 600.Watts(), MinVoltage = 40.Volts(), MaxVoltage = 75.Volts(), InputCapacitance = 940.Microfarads(), InputCapacitorEsr = 60.Milliohms() }],
+            Loads = [new() { Power = 600.Watts(), MinVoltage = 40.Volts(), MaxVoltage = 75.Volts(), InputCapacitance = 940.Microfarads(), InputCapacitorEsr = 60.Milliohms(), StartsInLife = 5000 }],
         }),
     ];
 }

@@ -278,10 +278,10 @@ public sealed partial class Network
         var series = new FaultSeries();
         if (place.Feed is { } feed)
         {
-            series.Add(ColdSeries(place.Rail, feed, 0, Items(feed.Path).Length, -1, !hot));
+            series.Add(ColdSeries(place.Rail, feed, 0, Items(feed.Path).Length, -1, coldLimiters: !hot));
         }
 
-        series.Add(ColdSeries(place.Rail, null, 0, Items(place.Rail.Path).Length, -1, !hot));
+        series.Add(ColdSeries(place.Rail, null, 0, Items(place.Rail.Path).Length, -1, coldLimiters: !hot));
         return series;
     }
 
@@ -480,10 +480,10 @@ public sealed partial class Network
             return leg;
         }
 
-        var series = ColdSeries(rail, null, 0, Items(rail.Path).Length, -1, !hot);
+        var series = ColdSeries(rail, null, 0, Items(rail.Path).Length, -1, coldLimiters: !hot);
         if (feed is not null)
         {
-            series.Add(ColdSeries(rail, feed, 0, Items(feed.Path).Length, -1, !hot));
+            series.Add(ColdSeries(rail, feed, 0, Items(feed.Path).Length, -1, coldLimiters: !hot));
         }
 
         leg.Gaps.AddRange(series.Gaps);
