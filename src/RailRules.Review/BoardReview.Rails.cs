@@ -24,7 +24,7 @@ public sealed partial class BoardReview
                 voltages.Peak.IsKnown ? new Figure(voltages.Peak.Value, "V") : null,
                 flow.Reason == Network.FlowReason.Solved && !double.IsInfinity(flow.High) ? new Figure(flow.High, "A") : null,
                 flow.IsExact,
-                checks.Length == 0 ? Outcome.Holds : checks.Min(check => check.Outcome),
+                checks.Length == 0 ? null : checks.Min(check => check.Outcome),
                 checks.Where(check => check.Check.Margin is not null).Select(check => check.Check.Margin!.Value).DefaultIfEmpty(double.PositiveInfinity).Min(),
                 Written(new DatumPlace(rail))));
             NoteHazards(rail, voltages, notes);
@@ -256,11 +256,11 @@ public sealed partial class BoardReview
 /// <param name="Peak">Highest voltage, transients included.</param>
 /// <param name="Current">Largest steady current; null: not known or without bound.</param>
 /// <param name="IsExact">Whether the current is exact, not a bound.</param>
-/// <param name="Outcome">The worst outcome of its checks.</param>
+/// <param name="Outcome">The worst outcome of its checks; null: none was made.</param>
 /// <param name="Margin">Its thinnest margin; infinite: none.</param>
 /// <param name="At">Where it is written.</param>
 public sealed record RailSummary(
-    Rail Rail, string Name, ImmutableArray<string> From, Figure? Low, Figure? High, Figure? Peak, Figure? Current, bool IsExact, Outcome Outcome, double Margin, SourcePlace? At);
+    Rail Rail, string Name, ImmutableArray<string> From, Figure? Low, Figure? High, Figure? Peak, Figure? Current, bool IsExact, Outcome? Outcome, double Margin, SourcePlace? At);
 
 /// <summary>What a device protects.</summary>
 /// <param name="Label">The device.</param>

@@ -11,6 +11,7 @@ internal sealed class BoardReader
 {
     private readonly LoadedProject project;
     private readonly string root;
+    private readonly Compilation compilation;
     private readonly CompilationBoards? boards;
 
     private readonly BoardSettings settings;
@@ -18,12 +19,14 @@ internal sealed class BoardReader
     /// <param name="project">The project.</param>
     /// <param name="root">The folder to which paths are relative; null: the project's.</param>
     /// <param name="today">The day on which waivers are judged; null: as the project's build says.</param>
-    public BoardReader(LoadedProject project, string? root, DateTime? today)
+    /// <param name="compilation">The project's compilation, where it shall be another.</param>
+    public BoardReader(LoadedProject project, string? root, DateTime? today, Compilation? compilation = null)
     {
         this.project = project;
         this.root = root ?? project.Folder;
         settings = today is null ? project.Settings : project.Settings with { Today = today, UnreadToday = null };
-        boards = KnownTypes.TryCreate(project.Compilation) is { } types ? new CompilationBoards(project.Compilation, types, settings) : null;
+        this.compilation = compilation ?? project.Compilation;
+        boards = KnownTypes.TryCreate(this.compilation) is { } types ? new CompilationBoards(this.compilation, types, settings) : null;
     }
 
     /// <summary>The board classes; none also where the project does not refer to RailRules.</summary>
@@ -58,7 +61,7 @@ internal sealed class BoardReader
     /// <summary>What holds for all boards of the project: its fingerprint, its compiler errors, what its types without boards say.</summary>
     public ProjectFacts Facts(CancellationToken cancellation)
     {
-        var errors = project.Compilation.GetDiagnostics(cancellation)
+        var errors = compilation.GetDiagnostics(cancellation)
             .Where(diagnostic => diagnostic.Severity == DiagnosticSeverity.Error)
             .Select(diagnostic => new BoardFinding(diagnostic.Id, RuleSeverity.Error, diagnostic.GetMessage(System.Globalization.CultureInfo.InvariantCulture), PlaceOf(diagnostic.Location)))
             .Distinct()
@@ -78,7 +81,7 @@ internal sealed class BoardReader
     private IEnumerable<(INamedTypeSymbol Type, BoardFinding Finding)> Outside(CancellationToken cancellation)
     {
         var ours = new HashSet<ISymbol>(Boards, SymbolEqualityComparer.Default);
-        var pending = new Stack<INamespaceOrTypeSymbol>([project.Compilation.Assembly.GlobalNamespace]);
+        var pending = new Stack<INamespaceOrTypeSymbol>([compilation.Assembly.GlobalNamespace]);
         while (pending.TryPop(out var current))
         {
             foreach (var member in current.GetMembers().OfType<INamespaceOrTypeSymbol>())

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Markdig;
+using RailRules.Tool;
 
 namespace RailRules.Review.Tests;
 
@@ -58,14 +59,35 @@ public sealed class HostileTextTests
         foreach (var name in Names)
         {
             var review = Of(name);
-            Assert.NotNull(JsonNode.Parse(ReviewJson.Write(review)));
-            Assert.NotNull(JsonNode.Parse(ReviewSarif.Write(review)));
+            Schemas.AssertValid(Schemas.Review, ReviewJson.Write(review));
+            Schemas.AssertValid(Schemas.Sarif, ReviewSarif.Write(review));
+            if (!name.Any(char.IsSurrogate))
+            {
+                // Programs get the name itself; half a character there is none to give.
+                Assert.Equal(name, (string?)JsonNode.Parse(ReviewJson.Write(review))!["board"]!["name"]);
+            }
+
             var csv = ReviewCsv.Write(review);
             using var reader = new CsvHelper.CsvReader(new StringReader(csv), System.Globalization.CultureInfo.InvariantCulture);
             var lines = reader.GetRecords<dynamic>().Cast<IDictionary<string, object>>().ToList();
             Assert.Equal(review.Checks.Length, lines.Count);
             Assert.All(lines.SelectMany(line => line.Values.Cast<string>()), cell => Assert.False(cell.StartsWith('=') || cell.StartsWith('@'), cell));
         }
+    }
+
+    /// <summary>Nothing in a name steers the terminal or the file system, nor is it taken for the terminal's own markup.</summary>
+    [Fact]
+    public void Terminal_and_file_names_are_plain()
+    {
+        var reviews = Names.Select(Of).ToList();
+        var names = Tool.Output.Names([.. reviews.Select(review => review.Input)]);
+        Assert.Equal(names.Count, names.Distinct(StringComparer.OrdinalIgnoreCase).Count());
+        Assert.All(names, name => Assert.Matches(@"\A[\w.-]{1,130}\z", name));
+        using var output = new StringWriter();
+        var options = new ReviewOptions("", "out", ["html"], new BuildOptions(null, null, Restore: false), null, false, false, null, null);
+        Terminal.Sum(output, [.. names.Zip(reviews, (name, review) => new NamedReview(name, review))], [], options);
+        Assert.DoesNotContain(output.ToString(), c => (char.IsControl(c) && c is not ('\n' or '\r')) || c is '\u202E' or '\u2066' or '\u200F');
+        Assert.Contains("[link](https://example.org)", output.ToString(), StringComparison.Ordinal);
     }
 
     private static BoardReview Of(string name)

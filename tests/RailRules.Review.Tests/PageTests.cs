@@ -25,6 +25,25 @@ public sealed partial class PageTests(SampleReviews samples)
                 Assert.All(group.Checks, check => AssertRow(row, check));
             }
 
+            foreach (var outcome in Enum.GetValues<Outcome>())
+            {
+                var count = review.Checks.Count(check => check.Outcome == outcome) + (outcome == Outcome.Fails ? review.Findings.Count(finding => finding.Severity == Rules.RuleSeverity.Error) : 0);
+                Assert.Equal(count.ToString(CultureInfo.InvariantCulture), page.QuerySelector($".counts .{outcome.ToString().ToLowerInvariant()} strong")!.TextContent);
+            }
+
+            var open = review.Groups.Where(group => group.First.Outcome is Outcome.Fails or Outcome.Undecided or Outcome.Suggestion && group.First.Check.Margin is not null).Select(group => Shown.Margin(group.First.Check.Margin));
+            Assert.Equal(open.Order(StringComparer.Ordinal), page.QuerySelectorAll("#open .margin").Select(margin => margin.TextContent).Order(StringComparer.Ordinal));
+            var rails = page.QuerySelectorAll("#rails tbody tr").ToList();
+            Assert.All(rails, row =>
+            {
+                // Each rail's margin and verdict are the thinnest and the worst of its checks.
+                var name = row.Children[0].QuerySelector("span")!.TextContent;
+                var checks = review.Checks.Where(check => check.Rail == name && check.Check.Rail is not null).ToList();
+                var margin = checks.Where(check => check.Check.Margin is not null).Select(check => check.Check.Margin!.Value).DefaultIfEmpty(double.PositiveInfinity).Min();
+                Assert.Equal(double.IsInfinity(margin) ? "" : Shown.Margin(margin), row.Children[6].TextContent);
+                Assert.Equal(checks.Count == 0 ? "not checked" : checks.Min(check => check.Outcome).ToString().ToLowerInvariant(), row.QuerySelector(".verdict")?.ClassList[1] ?? row.Children[7].TextContent);
+            });
+
             var shown = page.QuerySelectorAll("#worksheets .check").ToList();
             var sheets = review.Worksheets.SelectMany(sheet => sheet.Checks).ToList();
             Assert.Equal(sheets.Count, shown.Count);
