@@ -8,19 +8,19 @@ namespace RailRules.Analyzers.Tests.RandomPrograms;
 public class RandomProgramsTests
 {
     private const ulong Seed = 20251;
-    private const int Batch = 250;
+    private const int Batch = 200;
 
     [Fact]
-    public void A_thousand_programs_give_what_they_give_when_run() => Compare(0, 1000);
+    public void Two_hundred_programs_give_what_they_give_when_run() => Compare(0, 200);
 
     [NightlyFact]
-    public void A_hundred_thousand_programs_give_what_they_give_when_run() => Compare(1000, 100_000);
+    public void A_hundred_thousand_programs_give_what_they_give_when_run() => Compare(200, 100_000);
 
     [Fact]
     public void A_planted_wrong_value_is_found()
     {
         // The last result of every program is changed in the interpreted copy only: by one, by the last bit, by a letter, ...
-        var programs = RandomProgramSuite.Generate(Seed, 0, 40);
+        var programs = RandomProgramSuite.Generate(Seed, 0, 10);
         var planted = programs.Select(program => program + "    public static int Planted => 41;\n    public static double Bit => 0.30000000000000004;\n    public static string Text => \"a\";\n    public static decimal Scale => 1.10m;\n    public static Item Inner => new(1, \"x\", 2);\n").ToImmutableArray();
         var wrong = planted.Select((program, number) => (number % 5) switch
         {
@@ -32,18 +32,18 @@ public class RandomProgramsTests
         }).ToImmutableArray();
         Assert.Empty(RandomProgramSuite.Compare(planted).Different);
         var outcome = RandomProgramSuite.Compare(planted, wrong);
-        Assert.Equal(Enumerable.Range(0, 40).Except(outcome.Rejected.Keys), outcome.Different.Keys.Order());
+        Assert.Equal(Enumerable.Range(0, 10).Except(outcome.Rejected.Keys), outcome.Different.Keys.Order());
         Assert.All(outcome.Different, pair => Assert.Contains("in the program", Assert.Single(pair.Value), StringComparison.Ordinal));
     }
 
     [Fact]
     public void The_same_seed_gives_the_same_programs_and_they_use_the_language()
     {
-        var programs = RandomProgramSuite.Generate(Seed, 0, 1000);
-        Assert.True(programs.SequenceEqual(RandomProgramSuite.Generate(Seed, 0, 1000)));
+        var programs = RandomProgramSuite.Generate(Seed, 0, 400);
+        Assert.True(programs.SequenceEqual(RandomProgramSuite.Generate(Seed, 0, 400)));
         var text = string.Concat(programs);
         foreach (var construct in new[] { "for (", "foreach (", "while (", "switch (", " switch {", "finally", "checked", "?? ", "with {", " is [", "from a in", "Func<int, int>", ">>>", "$\"", ".Amperes()", ".As(", "??=", "return" })
-            Assert.True(Regex.Count(text, Regex.Escape(construct)) > 50, construct);
+            Assert.True(Regex.Count(text, Regex.Escape(construct)) > 20, construct);
     }
 
     private static void Compare(int first, int count)
