@@ -73,9 +73,9 @@ public sealed partial class BoardReview
     /// <summary>Findings of evaluation that stop checks, errors first.</summary>
     public ImmutableArray<BoardFinding> Findings { get; private set; } = [];
 
-    /// <summary>On which day the board's waivers were judged, or that their end was not judged; null where it has none.</summary>
+    /// <summary>On which day the ends of the board's waivers were judged, or that they were not; null where none has an end.</summary>
     public string? WaiversJudged =>
-        !Checks.Any(check => check.Check.Waiver is not null || check.Check.Part is Waiver) ? null
+        !Checks.Any(check => (check.Check.Waiver ?? check.Check.Part as Waiver) is { Until: not null }) ? null
         : Input.Today is { } today ? $"Waivers were judged as of {today.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}."
         : "No date was given (build property RailRulesToday, or --today), so whether a dated waiver is past its end was not judged.";
 

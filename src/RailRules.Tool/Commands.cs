@@ -68,6 +68,15 @@ internal static class Commands
         });
         var configuration = new Option<string?>("--configuration", "-c") { Description = "Build configuration; the project's default if not given", HelpName = "NAME" };
         var framework = new Option<string?>("--framework") { Description = "Target framework, where the project has several; else its first", HelpName = "TFM" };
+        var property = new Option<string[]>("--property", "-p") { Description = "Further build property; may be given several times", HelpName = "NAME=VALUE" };
+        property.Validators.Add(result =>
+        {
+            foreach (var token in result.Tokens.Where(token => token.Value.IndexOf('=') < 1))
+            {
+                result.AddError($"'{token.Value}' is no property such as Name=Value.");
+            }
+        });
+        var allowNone = new Option<bool>("--allow-no-board") { Description = "A project without boards is no error" };
         var root = new Option<string?>("--root") { Description = "Folder to which paths in the files are relative; else each project's folder", HelpName = "DIR" };
         var noRestore = new Option<bool>("--no-restore") { Description = "Do not restore packages first" };
         var strict = new Option<bool>("--strict") { Description = "Undecided checks end in exit code 2" };
@@ -85,7 +94,7 @@ internal static class Commands
             HelpName = "DATE",
             CustomParser = result => DateTime.TryParseExact(result.Tokens[0].Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : Refuse<DateTime>(result, "is no date such as 2027-06-30"),
         };
-        var command = new Command("review", "Evaluates every board and writes its review.") { path, output, format, configuration, framework, root, noRestore, strict, quiet, baseline, loss, today };
+        var command = new Command("review", "Evaluates every board and writes its review.") { path, output, format, configuration, framework, property, root, noRestore, allowNone, strict, quiet, baseline, loss, today };
         command.Validators.Add(result =>
         {
             if (result.GetValue(loss) is not null && result.GetValue(baseline) is null)
@@ -98,13 +107,14 @@ internal static class Commands
                 parsed.GetValue(path)!,
                 parsed.GetValue(output)!,
                 [.. parsed.GetValue(format)!.SelectMany(Formats.Split).Distinct()],
-                new BuildOptions(parsed.GetValue(configuration), parsed.GetValue(framework), !parsed.GetValue(noRestore)),
+                new BuildOptions(parsed.GetValue(configuration), parsed.GetValue(framework), !parsed.GetValue(noRestore), parsed.GetValue(property)),
                 parsed.GetValue(root),
                 parsed.GetValue(strict),
                 parsed.GetValue(quiet),
                 parsed.GetValue(baseline),
                 parsed.GetValue(loss),
-                parsed.GetValue(today)),
+                parsed.GetValue(today),
+                parsed.GetValue(allowNone)),
             parsed.InvocationConfiguration.Output,
             parsed.InvocationConfiguration.Error).RunAsync(cancellation));
         return command;
@@ -143,8 +153,15 @@ internal static class Commands
     {
         public override int Invoke(ParseResult parseResult)
         {
+            var (configuration, output) = (parseResult.InvocationConfiguration, parseResult.InvocationConfiguration.Output);
+            using var help = new StringWriter();
+            configuration.Output = help;
             var code = plain.Invoke(parseResult);
-            parseResult.InvocationConfiguration.Output.WriteLine(Examples);
+            configuration.Output = output;
+
+            // The library names the assembly; users type the command.
+            output.WriteLine(help.ToString().Replace("  " + parseResult.RootCommandResult.Command.Name, "  railrules", StringComparison.Ordinal).TrimEnd());
+            output.WriteLine(Examples);
             return code;
         }
     }

@@ -136,9 +136,19 @@ internal static class MsBuild
 }
 
 /// <summary>How a project is asked for.</summary>
-internal sealed record BuildOptions(string? Configuration, string? Framework, bool Restore)
+/// <param name="Configuration">The configuration; null: the project's default.</param>
+/// <param name="Framework">The target framework; null: the project's, or its first.</param>
+/// <param name="Restore">Whether packages are restored first.</param>
+/// <param name="Given">Further properties, as NAME=VALUE.</param>
+internal sealed record BuildOptions(string? Configuration, string? Framework, bool Restore, IReadOnlyList<string>? Given = null)
 {
-    public IEnumerable<string> Properties => Configuration is null ? [] : ["-p:Configuration=" + Configuration];
+    public IEnumerable<string> Properties =>
+    [
+        .. Configuration is null ? (IEnumerable<string>)[] : ["-p:Configuration=" + Configuration],
+
+        // MSBuild would take a list for several properties.
+        .. (Given ?? []).Select(property => "-p:" + property.Replace("%", "%25", StringComparison.Ordinal).Replace(";", "%3B", StringComparison.Ordinal).Replace(",", "%2C", StringComparison.Ordinal)),
+    ];
 }
 
 /// <summary>MSBuild's answer.</summary>

@@ -4,7 +4,7 @@ using Spectre.Console;
 namespace RailRules.Tool;
 
 /// <summary>What the command was asked for.</summary>
-internal sealed record ReviewOptions(string Path, string Output, IReadOnlyList<string> Formats, BuildOptions Build, string? Root, bool Strict, bool Quiet, string? Baseline, double? MaxLoss, DateTime? Today = null);
+internal sealed record ReviewOptions(string Path, string Output, IReadOnlyList<string> Formats, BuildOptions Build, string? Root, bool Strict, bool Quiet, string? Baseline, double? MaxLoss, DateTime? Today = null, bool AllowNoBoard = false);
 
 /// <summary>One run of the command: load, evaluate, write, sum up.</summary>
 internal sealed class ReviewRun(ReviewOptions options, TextWriter output, TextWriter error)
@@ -63,6 +63,11 @@ internal sealed class ReviewRun(ReviewOptions options, TextWriter output, TextWr
         var boards = read.SelectMany(one => one.Reader.Boards.Select(board => (one.Reader, one.Facts, Board: board))).ToList();
         if (boards.Count == 0)
         {
+            if (options.AllowNoBoard)
+            {
+                return [];
+            }
+
             throw new CannotRunException($"'{options.Path}' has no board", "no class is marked [Board]", "mark the class whose static members are your rails with [Board], and reference the package RailRules");
         }
 

@@ -37,7 +37,11 @@ internal static class Terminal
             Changes(console, board, options.MaxLoss);
         }
 
-        if (!options.Quiet)
+        if (reviews.Count == 0)
+        {
+            console.MarkupLineInterpolated($"No board, no review.");
+        }
+        else if (!options.Quiet)
         {
             foreach (var finding in reviews.SelectMany(one => one.Review.Input.OfProject).Distinct().Take(Rows))
             {
