@@ -9,7 +9,7 @@ namespace Lockhouse.Unsafe;
 public static class LockhouseShelf
 {
     private static readonly Connector MainLug = new() { ContactRating = 250.Amperes(), ContactResistance = Band.Of(0.05.Milliohms(), 0.2.Milliohms()), Flammability = Flammability.V0 };
-    private static readonly Busbar MainBusbar = new() { Resistance = 0.2.Milliohms(), Ampacity = 300.Amperes(), TemperatureLimit = 90.Celsius() };
+    private static readonly Busbar MainBusbar = new() { Resistance = 0.2.Milliohms(), Section = 75.SquareMillimeters(), Ampacity = 300.Amperes(), TemperatureLimit = 90.Celsius() };
     private static readonly Trace SledTrace = new() { Resistance = 1.5.Milliohms(), Width = 8.Millimeters(), Thickness = 105.Micrometers(), Inner = false, TemperatureLimit = 105.Celsius() };
     private static readonly Connector SledConnector = new() { ContactRating = 30.Amperes(), ContactResistance = Band.Of(0.5.Milliohms(), 2.Milliohms()), Flammability = Flammability.V0 };
     private static readonly Wire LampCable = new() { Length = 4.Meters(), Section = 1.5.SquareMillimeters(), Ampacity = 16.Amperes(), TemperatureLimit = 70.Celsius() };
@@ -154,6 +154,15 @@ public static class LockhouseShelf
         Surroundings = Cabin,
     };
 
+    public static readonly Rail FarLamps = new()
+    {
+        From = Plant,
+        Path = [Parts.Lag25.As("F81"), new Wire { Name = "LockCable", Resistance = 0.2.Ohms(), Section = 6.SquareMillimeters(), Ampacity = 30.Amperes(), TemperatureLimit = 70.Celsius(), ShortTimeLimit = 160.Celsius() }], // RAIL0303
+        Return = Return.Mirrored,
+        Loads = [new() { Name = "lamps", Current = 2.Amperes(), MaxVoltage = 80.Volts() }],
+        Surroundings = Cabin,
+    };
+
     public static readonly Rail SledClamped = new()
     {
         From = Plant,
@@ -167,7 +176,7 @@ public static class LockhouseShelf
     public static readonly Rail SledSagging = new()
     {
         From = Plant,
-        Path = [Parts.Reed25.As("F22"), new Wire { Name = "YardCable", Resistance = 0.1.Ohms(), Ampacity = 30.Amperes(), TemperatureLimit = 70.Celsius() }],
+        Path = [Parts.Reed25.As("F22"), new Wire { Name = "YardCable", Resistance = 0.1.Ohms(), Section = 6.SquareMillimeters(), Ampacity = 30.Amperes(), TemperatureLimit = 70.Celsius(), ShortTimeLimit = 160.Celsius() }],
         Return = Return.Mirrored,
         Loads = [Sled], // RAIL0501
         Surroundings = Cabin,
@@ -176,7 +185,7 @@ public static class LockhouseShelf
     public static readonly Rail SledStarved = new()
     {
         From = Plant,
-        Path = [Parts.Reed25.As("F23"), new Wire { Name = "DikeCable", Resistance = 0.5.Ohms(), Ampacity = 30.Amperes(), TemperatureLimit = 70.Celsius() }],
+        Path = [Parts.Reed25.As("F23"), new Wire { Name = "DikeCable", Resistance = 0.5.Ohms(), Section = 6.SquareMillimeters(), Ampacity = 40.Amperes(), TemperatureLimit = 70.Celsius(), ShortTimeLimit = 160.Celsius() }],
         Return = Return.Mirrored,
         Loads = [Sled], // RAIL0504
         Surroundings = Cabin,
@@ -249,7 +258,7 @@ public static class LockhouseShelf
     public static readonly Rail SledThinLead = new()
     {
         From = Plant,
-        Path = [Parts.Reed25.As("F66"), new Wire { Name = "ThinLead", Resistance = 2.Milliohms(), Ampacity = 20.Amperes(), TemperatureLimit = 70.Celsius() }], // RAIL0204
+        Path = [Parts.Reed25.As("F66"), new Wire { Name = "ThinLead", Resistance = 2.Milliohms(), Section = 2.5.SquareMillimeters(), Ampacity = 20.Amperes(), TemperatureLimit = 70.Celsius(), ShortTimeLimit = 160.Celsius() }], // RAIL0204
         Return = Return.Mirrored,
         Loads = [Sled],
         Surroundings = Cabin,

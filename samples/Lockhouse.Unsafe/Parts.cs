@@ -16,6 +16,12 @@ public static class Parts
         DcVoltageRating = 80.Volts(),
         InterruptingRatings = [new() { Current = 20.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
         MeltingIntegral = 320.AmpereSquaredSeconds(),
+        ClearingIntegrals = [new() { Value = 900.AmpereSquaredSeconds(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
+        Curve =
+        [
+            new(33.8.Amperes(), 60.Seconds(), 3600.Seconds()), new(50.Amperes(), 3.Seconds(), 120.Seconds()), new(75.Amperes(), 0.4.Seconds(), 5.Seconds()),
+            new(125.Amperes(), 50.Milliseconds(), 400.Milliseconds()), new(250.Amperes(), 6.Milliseconds(), 25.Milliseconds()), new(1.Kiloamperes(), 0.35.Milliseconds(), 1.5.Milliseconds()),
+        ],
         RatingBasis = RatingBasis.CarriesThreeQuarters,
         ReferenceAmbient = 25.Celsius(),
         Derating = [new(25.Celsius(), 1.00), new(55.Celsius(), 0.86), new(85.Celsius(), 0.71)],
@@ -66,6 +72,15 @@ public static class Parts
     /// <summary>Held by a clip.</summary>
     public static readonly Fuse Clip25 = Reed25 with { PartNumber = "Clip25", Joint = Joint.Clip };
 
+    /// <summary>Takes its time.</summary>
+    public static readonly Fuse Lag25 = Reed25 with
+    {
+        PartNumber = "Lag25",
+        MeltingIntegral = 3500.AmpereSquaredSeconds(),
+        ClearingIntegrals = [new() { Value = 6000.AmpereSquaredSeconds(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
+        Curve = [new(33.8.Amperes(), 120.Seconds(), 3600.Seconds()), new(75.Amperes(), 10.Seconds(), 90.Seconds()), new(150.Amperes(), 1.Seconds(), 8.Seconds()), new(600.Amperes(), 12.Milliseconds(), 60.Milliseconds())],
+    };
+
     /// <summary>A breaker that breaks in one direction only.</summary>
     public static readonly CircuitBreaker Lock25 = new()
     {
@@ -77,6 +92,9 @@ public static class Parts
         ReferenceAmbient = 25.Celsius(),
         Derating = [new(25.Celsius(), 1.00), new(55.Celsius(), 0.90)],
         Resistance = 4.Milliohms(),
+        MagneticTrip = Band.Of(150.Amperes(), 250.Amperes()),
+        Curve = [new(36.3.Amperes(), 20.Seconds(), 3600.Seconds()), new(125.Amperes(), 1.Seconds(), 20.Seconds()), new(250.Amperes(), null, 15.Milliseconds())],
+        ClearingIntegrals = [new() { Value = 4000.AmpereSquaredSeconds(), Voltage = 80.Volts(), TimeConstant = 5.Milliseconds() }],
         Polarized = true,
         Flammability = Flammability.V0,
         OperatingTemperature = Band.Of((-25).Celsius(), 70.Celsius()),
@@ -93,6 +111,7 @@ public static class Parts
         Derating = [new((-20).Celsius(), 1.20), new(25.Celsius(), 1.00), new(55.Celsius(), 0.75)],
         MaxVoltage = 80.Volts(),
         MaxFaultCurrent = 20.Kiloamperes(),
+        TimeToTrip = [new(75.Amperes(), 8.Seconds()), new(500.Amperes(), 30.Milliseconds()), new(2.Kiloamperes(), 50.Microseconds())],
         Resistance = 4.Milliohms(),
         Flammability = Flammability.V0,
         OperatingTemperature = Band.Of((-40).Celsius(), 85.Celsius()),
@@ -105,6 +124,12 @@ public static class Parts
         RatedCurrent = 200.Amperes(),
         InterruptingRatings = [new() { Current = 20.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 5.Milliseconds() }],
         MeltingIntegral = 21000.AmpereSquaredSeconds(),
+        ClearingIntegrals = [new() { Value = 64000.AmpereSquaredSeconds(), Voltage = 80.Volts(), TimeConstant = 5.Milliseconds() }],
+        Curve =
+        [
+            new(270.Amperes(), 300.Seconds(), 3600.Seconds()), new(400.Amperes(), 20.Seconds(), 400.Seconds()), new(800.Amperes(), 1.Seconds(), 15.Seconds()),
+            new(1.5.Kiloamperes(), 60.Milliseconds(), 600.Milliseconds()), new(4.Kiloamperes(), 1.5.Milliseconds(), 10.Milliseconds()),
+        ],
         ColdResistance = Band.Of(0.28.Milliohms(), 0.35.Milliohms(), 0.42.Milliohms()),
     };
 

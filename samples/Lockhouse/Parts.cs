@@ -39,6 +39,11 @@ public static class Parts
             InterruptingRatings = [new() { Current = 20.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
             MeltingIntegral = 320.AmpereSquaredSeconds(),
             ClearingIntegrals = [new() { Value = 900.AmpereSquaredSeconds(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
+            Curve =
+            [
+                new(33.8.Amperes(), 60.Seconds(), 3600.Seconds()), new(50.Amperes(), 3.Seconds(), 120.Seconds()), new(75.Amperes(), 0.4.Seconds(), 5.Seconds()),
+                new(125.Amperes(), 50.Milliseconds(), 400.Milliseconds()), new(250.Amperes(), 6.Milliseconds(), 25.Milliseconds()), new(1.Kiloamperes(), 0.35.Milliseconds(), 1.5.Milliseconds()),
+            ],
             RatingBasis = RatingBasis.CarriesThreeQuarters,
             ReferenceAmbient = 25.Celsius(),
             Derating = [new(25.Celsius(), 1.00), new(55.Celsius(), 0.86), new(85.Celsius(), 0.71)],
@@ -59,6 +64,11 @@ public static class Parts
             InterruptingRatings = [new() { Current = 20.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 5.Milliseconds() }],
             MeltingIntegral = 21000.AmpereSquaredSeconds(),
             ClearingIntegrals = [new() { Value = 64000.AmpereSquaredSeconds(), Voltage = 80.Volts(), TimeConstant = 5.Milliseconds() }],
+            Curve =
+            [
+                new(270.Amperes(), 300.Seconds(), 3600.Seconds()), new(400.Amperes(), 20.Seconds(), 400.Seconds()), new(800.Amperes(), 1.Seconds(), 15.Seconds()),
+                new(1.5.Kiloamperes(), 60.Milliseconds(), 600.Milliseconds()), new(4.Kiloamperes(), 1.5.Milliseconds(), 10.Milliseconds()),
+            ],
             RatingBasis = RatingBasis.CarriesThreeQuarters,
             ReferenceAmbient = 25.Celsius(),
             Derating = [new(25.Celsius(), 1.00), new(55.Celsius(), 0.86), new(85.Celsius(), 0.71)],

@@ -57,11 +57,20 @@ public sealed record Check(string Rule, string Subject, Verdict Verdict, double?
     /// <summary>What tells it from others at the same place that must not be counted as one with it.</summary>
     internal string Aspect { get; init; } = "";
 
+    /// <summary>The currents through elements that a failing check names, so that none is named again by a broader rule.</summary>
+    internal ImmutableArray<NamedCurrents> Named { get; init; } = [];
+
     /// <summary>A check of a statement: holds if it is true.</summary>
     /// <param name="holds">The statement.</param>
     /// <param name="message">What a person reads if it is false.</param>
     public static Check That(bool holds, string message) => new("", "", holds ? Verdict.Holds : Verdict.Fails, null, message);
 }
+
+/// <summary>Currents through an element that a check names.</summary>
+/// <param name="Place">Where the element stands.</param>
+/// <param name="Element">The element.</param>
+/// <param name="Currents">From and up to which current (A).</param>
+internal readonly record struct NamedCurrents(DatumPlace Place, object Element, Range Currents);
 
 /// <summary>The verdict of a check.</summary>
 public enum Verdict

@@ -110,6 +110,28 @@ public sealed partial class Network
         }
     }
 
+    /// <summary>The live conductor of a feed, or (supplier −1) a rail's own path.</summary>
+    internal ImmutableArray<Element> PathOf(Rail rail, int supplier) => Items(supplier < 0 ? rail.Path : Suppliers(rail)[supplier].Feed?.Path ?? []);
+
+    /// <summary>The place of an element of a path.</summary>
+    internal PartPlace PlaceOf(Rail rail, int supplier, int index)
+    {
+        var feed = supplier < 0 ? null : Suppliers(rail)[supplier].Feed;
+        var element = PathOf(rail, supplier)[index];
+        return new PartPlace(element, rail, feed, feed is null ? -1 : supplier, new DatumPlace((object?)feed ?? rail, nameof(Rail.Path), index), Label(element, rail, index), false, []);
+    }
+
+    /// <summary>The places of a path's element: itself, or what stands in its branches.</summary>
+    internal IEnumerable<PartPlace> PlacesAt(Rail rail, int supplier, int index) => Open(PlaceOf(rail, supplier, index), index);
+
+    /// <summary>The conductors of a return of its own.</summary>
+    internal IEnumerable<PartPlace> ReturnOf(Rail rail, int supplier)
+    {
+        var feed = supplier < 0 ? null : Suppliers(rail)[supplier].Feed;
+        return Parts(rail, feed, feed is null ? -1 : supplier, nameof(Rail.Return), Of(supplier < 0 ? rail.Return : feed?.Return), true)
+            .Where(place => place.Branches.IsEmpty && place.Part is not (Fuse or CircuitBreaker or ElectronicFuse or ResettableFuse));
+    }
+
     /// <summary>A part in its place.</summary>
     /// <param name="Part">The part.</param>
     /// <param name="Rail">The rail on which it stands.</param>

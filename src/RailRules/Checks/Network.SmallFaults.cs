@@ -268,7 +268,9 @@ public sealed partial class Network
     /// The current that surely opens a device: fuse: multiple × rated current, for a partial range not below its minimum breaking current; circuit breaker: I₂; resettable fuse:
     /// trip current in the coldest air; electronic fuse: highest trip level. Null: no such device.
     /// </summary>
-    internal (Range Current, ImmutableArray<MissingDatum> Missing, WorkingStep Step)? SureOpening(PartPlace place)
+    /// <param name="place">The device in its place.</param>
+    /// <param name="breaks">Whether it must break the current too; without, the current at which a partial-range fuse begins to melt for certain.</param>
+    internal (Range Current, ImmutableArray<MissingDatum> Missing, WorkingStep Step)? SureOpening(PartPlace place, bool breaks = true)
     {
         var part = place.Part;
         switch (part)
@@ -303,6 +305,11 @@ public sealed partial class Network
                     }
 
                     var current = new Range(multiple.Low * rated, multiple.High * rated);
+                    if (!breaks)
+                    {
+                        return (current, missing, new WorkingStep("current that surely melts it", "", "", new Figure(current.High, "A"), source));
+                    }
+
                     if (fuse.MinimumBreakingCurrent is { } least)
                     {
                         current = new Range(Math.Max(current.Low, least.Amperes), Math.Max(current.High, least.Amperes));

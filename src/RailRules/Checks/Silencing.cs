@@ -11,6 +11,7 @@ internal static class Silencing
         ("RAIL0102", ["RAIL0101", "RAIL0301", "RAIL0306"], false),
         ("RAIL0504", ["RAIL0201", "RAIL0501"], true),
         ("RAIL0206", ["RAIL0201"], false),
+        ("RAIL0204", ["RAIL0308"], false),
         ("RAIL0302", ["RAIL0303"], false),
         ("RAIL0307", ["RAIL0204", "RAIL0304", "RAIL0308"], false),
     ];
@@ -58,10 +59,26 @@ internal static class Silencing
             .. checks.Where(check =>
                 !(check.Places.Length > 0 && things.Contains((check.Rule, check.Places[0], check.Part)))
                 && !(check.Rail is not null && rails.Contains((check.Rule, check.Rail)))
+                && !IsNamedAlready(check, failing)
                 && !(check is { Rule: "RAIL0307", Verdict: Verdict.Fails, Rail: { } rail } && bare.Contains(rail) && StandsIn(check, nameof(Rail.Loads)))
                 && (check.Rule is "RAIL0003" or "RAIL0007" || !(DependsOn(network, check, data) || (check.Rail is not null && broken.Contains(check.Rail))))),
         ];
     }
+
+    /// <summary>Currents through an element that RAIL0302, 0303 or 0304 name are not named again by RAIL0308, nor by RAIL0304 those of RAIL0303.</summary>
+    private static bool IsNamedAlready(Check check, List<Check> failing) =>
+        check is { Verdict: Verdict.Fails, Rule: "RAIL0304" or "RAIL0308", Named.Length: > 0 } && check.Named.All(own => failing.Any(other => other.Rule switch
+        {
+            "RAIL0302" => check.Rule == "RAIL0308" && Names(other, own, named => named.Currents.High >= own.Currents.High * (1 - 1e-3)),
+            "RAIL0303" => Names(other, own, named => Contains(own.Currents, named.Currents.Low)),
+            "RAIL0304" => check.Rule == "RAIL0308" && Names(other, own, named => Contains(own.Currents, named.Currents.Low)),
+            _ => false,
+        }));
+
+    private static bool Names(Check other, NamedCurrents own, Func<NamedCurrents, bool> alike) =>
+        other.Named.Any(named => named.Place.Equals(own.Place) && ReferenceEquals(named.Element, own.Element) && alike(named));
+
+    private static bool Contains(Range range, double current) => current >= range.Low * (1 - 1e-3) && current <= range.High * (1 + 1e-3);
 
     private static bool StandsIn(Check check, string collection) => check.Places.Length > 0 && check.Places[0].Datum == collection;
 

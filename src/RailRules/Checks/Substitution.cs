@@ -59,6 +59,7 @@ internal sealed class Substitution
         Places = [.. check.Places.Select(ToOriginal)],
         Working = [.. check.Working.Select(step => step.Place is { } place ? step with { Place = ToOriginal(place) } : step)],
         Missing = [.. check.Missing.Select(datum => datum with { Place = ToOriginal(datum.Place) })],
+        Named = [.. check.Named.Select(named => named with { Place = ToOriginal(named.Place), Element = Original(named.Element) })],
     };
 
     private DatumPlace ToOriginal(DatumPlace place) => place.Owner is { } owner ? place with { Owner = Original(owner) } : place;

@@ -52,7 +52,7 @@ public sealed record DesignPolicy
     public double ConnectorContinuous { get; init; } = 1.00;
 
     /// <summary>
-    /// Multiple of what a conductor or contact carries for ever that it bears for the conventional time (0204). IEC 60364-4-43, 433.1: 1.45 (from memory).
+    /// Multiple of what a conductor or contact carries for ever that it bears for the conventional time (0204, 0303, 0308). IEC 60364-4-43, 433.1: 1.45 (from memory).
     /// </summary>
     public double OverloadFactor { get; init; } = 1.45;
 
@@ -74,17 +74,32 @@ public sealed record DesignPolicy
     /// <summary>Time constant (s) up to which ratings and clearing data that state none are credited, and that is assumed of sources and conductors known by their resistance alone (0306). Common practice, no source.</summary>
     public Duration AssumedTimeConstant { get; init; } = Duration.FromMilliseconds(1);
 
-    /// <summary>Resistance of the fault (Ω) where the smallest current counts (0302).</summary>
+    /// <summary>Resistance of the fault (Ω) where the smallest current counts (0302, 0303).</summary>
     public ElectricResistance FaultResistance { get; init; } = ElectricResistance.Zero;
 
-    /// <summary>Arc voltage of the fault (V) where the smallest current counts (0302).</summary>
+    /// <summary>Arc voltage of the fault (V) where the smallest current counts (0302, 0303).</summary>
     public ElectricPotential ArcVoltage { get; init; } = ElectricPotential.Zero;
+
+    /// <summary>Longest time (s) in which a fuse or circuit breaker must have opened on the smallest fault (0303). IEC 60364-4-41, 411.3.2.3 (from memory): 5 s for distribution circuits.</summary>
+    public Duration OpeningTime { get; init; } = Duration.FromSeconds(5);
+
+    /// <summary>Time (s) for which a conductor bears an overload that does not heat it above its short-time limit, and in which devices open for certain (0303, 0308). IEC 60269-1, Table 2, up to 63 A (from memory): 1 h.</summary>
+    public Duration ConventionalTime { get; init; } = Duration.FromHours(1);
+
+    /// <summary>Longest time (s) for which melting counts as adiabatic, so that I²t decides (0303, 0304, 0305, 0308, 0401). Common practice, no source.</summary>
+    public Duration AdiabaticLimit { get; init; } = Duration.FromMilliseconds(10);
+
+    /// <summary>Longest time (s) for which the heating of a conductor counts as adiabatic (0304, 0308). IEC 60364-4-43, 434.5.2 (from memory): 5 s.</summary>
+    public Duration WithstandLimit { get; init; } = Duration.FromSeconds(5);
+
+    /// <summary>Share of a diode's or switch's surge I²t that may be let through (0304). MIL-DTL-917F, 3.13.2.1: 10 % below.</summary>
+    public double SemiconductorShare { get; init; } = 0.90;
+
+    /// <summary>Whether electronic fuses count as shorted, as after their usual failure (0308).</summary>
+    public bool SingleFault { get; init; }
 
     /// <summary>Power (W) that may flow into a fault for ever where nothing else is harmed; null: no limit (0302).</summary>
     public Power? PersistentFaultPower { get; init; }
-
-    /// <summary>Longest time (s) for which melting counts as adiabatic, so that I²t decides (0401). Common practice, no source.</summary>
-    public Duration AdiabaticLimit { get; init; } = Duration.FromMilliseconds(10);
 
     /// <summary>
     /// Share of the nominal melting I²t that each of N pulses may use (0401): straight lines on log10 N, the first share below the first point, nothing said beyond the last. Common practice, no source.

@@ -154,6 +154,10 @@ public sealed partial class ContradictoryDatum
             .Number(nameof(DesignPolicy.AssumedTimeConstant), policy => policy.AssumedTimeConstant.Seconds, "s", Bounds.ZeroUp)
             .Number(nameof(DesignPolicy.FaultResistance), policy => policy.FaultResistance.Ohms, "Ω", Bounds.ZeroUp)
             .Number(nameof(DesignPolicy.ArcVoltage), policy => policy.ArcVoltage.Volts, "V", Bounds.ZeroUp)
+            .Number(nameof(DesignPolicy.OpeningTime), policy => policy.OpeningTime.Seconds, "s", Bounds.AboveZero)
+            .Number(nameof(DesignPolicy.ConventionalTime), policy => policy.ConventionalTime.Seconds, "s", Bounds.AboveZero)
+            .Number(nameof(DesignPolicy.WithstandLimit), policy => policy.WithstandLimit.Seconds, "s", Bounds.AboveZero)
+            .Number(nameof(DesignPolicy.SemiconductorShare), policy => policy.SemiconductorShare, "", Bounds.ShareAboveZero)
             .Number(nameof(DesignPolicy.PersistentFaultPower), policy => (double?)policy.PersistentFaultPower?.Watts, "W", Bounds.ZeroUp)
             .Number(nameof(DesignPolicy.StandOffFraction), policy => policy.StandOffFraction, "", Bounds.ShareAboveZero)
             .Number(nameof(DesignPolicy.FlammabilityFrom), policy => Watts(policy.FlammabilityFrom), "W", Bounds.ZeroUp),

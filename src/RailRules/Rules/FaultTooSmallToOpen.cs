@@ -29,18 +29,19 @@ public sealed class FaultTooSmallToOpen : Rule
             foreach (var place in network.Parts(rail))
             {
                 // A resettable fuse is judged by RAIL0404; a device in the return by what its live conductor needs.
-                if (place.Part is Fuse or CircuitBreaker or ElectronicFuse && !place.InReturn && network.SureOpening(place) is { } sure)
+                if (place.Part is Fuse or CircuitBreaker or ElectronicFuse && !place.InReturn && network.OpeningOf(place) is { } opening)
                 {
                     var datum = place.Part is ElectronicFuse ? nameof(ElectronicFuse.TripLevel) : nameof(Fuse.RatedCurrent);
-                    yield return Judge(network, Subject.Of(Description, place, datum), place, sure.Current, sure.Missing, sure.Step, "open");
+                    yield return Judge(network, Subject.Of(Description, place, datum), opening, "open");
                 }
             }
         }
     }
 
     /// <summary>Weighs what surely opens a device against the smallest fault at each far end of what it protects.</summary>
-    internal static Check Judge(Network network, Subject subject, Network.PartPlace place, Range sure, ImmutableArray<MissingDatum> sureMissing, WorkingStep sureStep, string verb)
+    internal static Check Judge(Network network, Subject subject, Network.DeviceOpening opening, string verb)
     {
+        var place = opening.Place;
         var margins = network.PolicyAt(place.Rail, place.Part.Policy, place.Part);
         if (network.UnknownMargin(margins, nameof(DesignPolicy.FaultResistance), nameof(DesignPolicy.ArcVoltage), nameof(DesignPolicy.CreditFirmwareLimits), nameof(DesignPolicy.PersistentFaultPower)) is { } unknown)
         {
@@ -48,12 +49,11 @@ public sealed class FaultTooSmallToOpen : Rule
         }
 
         // Parallel devices must all open: together they need the sum.
-        var count = place.Branches.IsEmpty ? 1 : place.Branches.Aggregate(1, (product, one) => product * Math.Max(1, Network.Items(one.Group.Branches).Length));
-        var demand = new Range(sure.Low * count, sure.High * count);
-        var working = ImmutableArray.Create(sureStep);
-        if (count > 1)
+        var demand = opening.Sure;
+        var working = ImmutableArray.Create(opening.Step);
+        if (opening.Branches > 1)
         {
-            working = working.Add(new WorkingStep("parallel branches, all of which must open", "", "", new Figure(count, "")));
+            working = working.Add(new WorkingStep("parallel branches, all of which must open", "", "", new Figure(opening.Branches, "")));
         }
 
         Check? worst = null;
@@ -63,38 +63,29 @@ public sealed class FaultTooSmallToOpen : Rule
             var weighing = Weighing.Of(demand, fault.Current);
             var steps = working.AddRange(fault.Working);
             Check check;
-            if (weighing.Verdict != Verdict.Holds && Opens(network, place, end))
+            if (weighing.Verdict != Verdict.Holds && Protection.OpenedOtherwise(network, place, end, fault.Current) is { } otherwise)
             {
-                check = Holds(subject, $"{subject.Where} is melted by the capacitors that discharge into {Short(end.Place)}", steps, "bounded by the capacitors");
+                check = subject.ToStructural(true, $"{subject.Where} {otherwise}", [.. steps]);
             }
-            else if (weighing.Verdict != Verdict.Holds && Protection.Harmless(network, place, end, fault.Latches, demand, sureMissing) is var harmless && harmless.Holds != false)
+            else if (weighing.Verdict != Verdict.Holds && Protection.Harmless(network, place, end, fault.Latches, demand, opening.SureMissing) is var harmless && harmless.Holds != false)
             {
                 check = harmless.Holds == true
-                    ? Holds(subject, $"{subject.Where} need not {verb} on {Short(end.Place)}: what can last harms nothing on the way", steps.Add(harmless.Step), harmless.Step.Source)
-                    : subject.ToUndecided(fault.Gaps.AddRange(sureMissing).AddRange(harmless.Missing));
+                    ? subject.ToStructural(true, $"{subject.Where} need not {verb} on {Protection.Short(end.Place)}: what can last harms nothing on the way", [.. steps, harmless.Step]) with { Assumptions = [harmless.Step.Source] }
+                    : subject.ToUndecided(fault.Gaps.AddRange(opening.SureMissing).AddRange(harmless.Missing));
             }
             else
             {
                 var why = fault.BySource ? "source limit" : "long path";
                 check = weighing.ToCheck(
-                    subject, "A", $"{subject.Where} needs {Figures.Text(weighing.Demand, "A")} to {verb}; {end.Place} gives {Figures.Text(weighing.Capacity, "A")} ({why})", steps, fault.Gaps.AddRange(sureMissing));
+                    subject, "A", $"{subject.Where} needs {Figures.Text(weighing.Demand, "A")} to {verb}; {end.Place} gives {Figures.Text(weighing.Capacity, "A")} ({why})", steps, fault.Gaps.AddRange(opening.SureMissing)) with
+                {
+                    Named = [.. end.Elements.Select(element => new NamedCurrents(element.Place, element.Part, new Range(0, weighing.Demand)))],
+                };
             }
 
-            check = check with { Corner = $"lowest voltage, one feed, lowest limit, hot copper; {end.Place}", UsesOperatingPoint = true };
-            worst = worst is null || Rank(check) > Rank(worst) || (Rank(check) == Rank(worst) && (check.Margin ?? double.PositiveInfinity) < (worst.Margin ?? double.PositiveInfinity)) ? check : worst;
+            worst = Protection.Worse(worst, check with { Corner = $"lowest voltage, one feed, lowest limit, hot copper; {end.Place}", UsesOperatingPoint = true });
         }
 
         return worst ?? subject.ToUndecided([]);
     }
-
-    private static string Short(string place) => place.StartsWith("the ", StringComparison.Ordinal) ? "a fault at " + place : place;
-
-    private static Check Holds(Subject subject, string message, ImmutableArray<WorkingStep> working, string bound) =>
-        subject.ToStructural(true, message, [.. working]) with { Assumptions = [bound] };
-
-    private static int Rank(Check check) => check.Verdict switch { Verdict.Fails => 2, Verdict.Undecided => 1, _ => 0 };
-
-    /// <summary>Whether capacitors above the device melt it by themselves: the sum of C V²/(2 R) at the lowest voltage, least capacitance and hot copper.</summary>
-    private static bool Opens(Network network, Network.PartPlace place, Protection.FarEnd end) =>
-        place.Part is Fuse { MeltingIntegral: { } melting } && network.StoredIntegral(place, end.Rail, end.Supplier, end.Behind) >= melting.Max.AmpereSquaredSeconds;
 }

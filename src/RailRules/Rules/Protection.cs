@@ -1,35 +1,93 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 
 namespace RailRules.Rules;
 
 /// <summary>What a device protects: the elements from it to the next device, through rails without one.</summary>
 internal static class Protection
 {
+    private static readonly ConditionalWeakTable<Network, Dictionary<DatumPlace, ImmutableArray<FarEnd>>> Known = new();
+
+    private static readonly ConditionalWeakTable<Network, Dictionary<(DatumPlace, Element), List<Guarding>>> Guarded = new();
+
     /// <summary>An end of what a device protects: where the next device stands, or the end of the last rail.</summary>
     /// <param name="Rail">The rail on which it lies.</param>
     /// <param name="Supplier">The feed of that rail in which it lies; −1: the rail's own path.</param>
     /// <param name="Behind">The index of the last element before it; −1: the beginning of the path.</param>
     /// <param name="Place">Where it lies, in words.</param>
-    /// <param name="Elements">The elements between.</param>
-    internal sealed record FarEnd(Rail Rail, int Supplier, int Behind, string Place, ImmutableArray<(Rail Rail, Element Element, string Label)> Elements);
+    /// <param name="Elements">The elements between, those of the return included; before the first device of a path also those ahead of it.</param>
+    internal sealed record FarEnd(Rail Rail, int Supplier, int Behind, string Place, ImmutableArray<Network.PartPlace> Elements);
+
+    /// <summary>A device and the end of its protection on whose way an element lies.</summary>
+    internal readonly record struct Guarding(Network.PartPlace Device, FarEnd End);
+
+    /// <summary>The devices that are judged by what they protect: in live conductors.</summary>
+    internal static IEnumerable<Network.PartPlace> Devices(Network network, Rail rail) =>
+        network.Parts(rail).Where(place => !place.InReturn && place.Part is Fuse or CircuitBreaker or ElectronicFuse or ResettableFuse);
+
+    /// <summary>The devices that are the nearest above an element, with the ends of their protection.</summary>
+    internal static List<Guarding> GuardsOf(Network network, Network.PartPlace element)
+    {
+        var all = Guarded.GetValue(network, one =>
+        {
+            var result = new Dictionary<(DatumPlace, Element), List<Guarding>>();
+            foreach (var device in one.Rails.SelectMany(rail => Devices(one, rail)))
+            {
+                foreach (var end in FarEnds(one, device))
+                {
+                    foreach (var guarded in end.Elements)
+                    {
+                        if (!result.TryGetValue((guarded.Place, guarded.Part), out var list))
+                        {
+                            result.Add((guarded.Place, guarded.Part), list = []);
+                        }
+
+                        list.Add(new Guarding(device, end));
+                    }
+                }
+            }
+
+            return result;
+        });
+        return all.TryGetValue((element.Place, element.Part), out var found) ? found : [];
+    }
 
     /// <summary>The far ends of what a device in a live conductor protects.</summary>
-    internal static List<FarEnd> FarEnds(Network network, Network.PartPlace place)
+    internal static ImmutableArray<FarEnd> FarEnds(Network network, Network.PartPlace place)
+    {
+        var known = Known.GetOrCreateValue(network);
+        if (!known.TryGetValue(place.Place, out var ends))
+        {
+            known.Add(place.Place, ends = [.. Find(network, place)]);
+        }
+
+        return ends;
+    }
+
+    private static List<FarEnd> Find(Network network, Network.PartPlace place)
     {
         var result = new List<FarEnd>();
         var seen = new HashSet<(Rail, int)>();
-        var pending = new Stack<(Rail Rail, int Supplier, int First, ImmutableArray<(Rail, Element, string)> Elements)>();
-        pending.Push((place.Rail, place.Supplier, (place.Place.Index ?? 0) + 1, []));
+        var pending = new Stack<(Rail Rail, int Supplier, int First, ImmutableArray<Network.PartPlace> Elements)>();
+        var own = place.Place.Index ?? 0;
+        var path = network.PathOf(place.Rail, place.Supplier);
+        ImmutableArray<Network.PartPlace> ahead = [];
+        if (!path.Take(own).Any(one => one is not null && UnprotectedStretch.IsDevice(one)))
+        {
+            ahead = [.. Enumerable.Range(0, own).Where(i => path[i] is not null).Select(i => network.PlaceOf(place.Rail, place.Supplier, i))];
+        }
+
+        pending.Push((place.Rail, place.Supplier, own + 1, ahead.AddRange(network.ReturnOf(place.Rail, place.Supplier))));
         while (pending.Count > 0)
         {
             var (rail, supplier, first, elements) = pending.Pop();
-            var path = Network.Items(supplier < 0 ? rail.Path : network.Suppliers(rail)[supplier].Feed?.Path ?? []);
+            path = network.PathOf(rail, supplier);
             var i = first;
             for (; i < path.Length && !(path[i] is { } next && UnprotectedStretch.IsDevice(next)); i++)
             {
-                if (path[i] is { } element)
+                if (path[i] is not null)
                 {
-                    elements = elements.Add((rail, element, Network.Label(element, rail, i)));
+                    elements = elements.Add(network.PlaceOf(rail, supplier, i));
                 }
             }
 
@@ -44,7 +102,7 @@ internal static class Protection
             {
                 if (seen.Add((rail, -1)))
                 {
-                    pending.Push((rail, -1, 0, elements));
+                    pending.Push((rail, -1, 0, elements.AddRange(network.ReturnOf(rail, -1))));
                 }
 
                 continue;
@@ -56,13 +114,13 @@ internal static class Protection
                 var suppliers = network.Suppliers(child);
                 for (var k = 0; k < suppliers.Length; k++)
                 {
-                    var feed = suppliers[k].Feed;
-                    var start = Network.Items(feed is null ? child.Path : feed.Path);
+                    var entry = suppliers[k].Feed is null ? -1 : k;
+                    var start = network.PathOf(child, entry);
 
                     // A rail that begins with a device adds nothing to what lies before it.
-                    if (ReferenceEquals(suppliers[k].From, rail) && !(start.Length > 0 && start[0] is { } device && UnprotectedStretch.IsDevice(device)) && seen.Add((child, feed is null ? -1 : k)))
+                    if (ReferenceEquals(suppliers[k].From, rail) && !(start.Length > 0 && start[0] is { } device && UnprotectedStretch.IsDevice(device)) && seen.Add((child, entry)))
                     {
-                        pending.Push((child, feed is null ? -1 : k, 0, elements));
+                        pending.Push((child, entry, 0, elements.AddRange(network.ReturnOf(child, entry))));
                     }
                 }
             }
@@ -81,34 +139,26 @@ internal static class Protection
     internal static (bool? Holds, ImmutableArray<MissingDatum> Missing, WorkingStep Step) Harmless(
         Network network, Network.PartPlace place, FarEnd end, bool latches, Range sure, ImmutableArray<MissingDatum> sureMissing)
     {
-        var policy = network.PolicyAt(place.Rail, place.Part.Policy, place.Part).Policy;
-        var (limit, isUnstated) = network.SustainedLimit(place.Rail, policy, latches);
-        var persistent = new Range(Math.Min(sure.Low, limit), Math.Min(sure.High, limit));
-        var missing = new List<MissingDatum>();
-        if (!persistent.IsExact)
-        {
-            missing.AddRange(sureMissing);
-        }
-
+        var (persistent, missing, step) = Persistent(network, place, end, latches, sure, sureMissing);
         bool? holds = true;
-        if (policy.PersistentFaultPower is { } power)
+        if (network.PolicyAt(place.Rail, place.Part.Policy, place.Part).Policy.PersistentFaultPower is { } power)
         {
             var high = network.VoltagesOf(end.Rail).High;
             var allowed = high is { IsKnown: true, Value: > 0 } ? (double)power.Watts / high.Value : 0;
             holds = Both(holds, persistent.High <= allowed * (1 + Weighing.Tolerance) ? true : persistent.Low > allowed ? false : null);
         }
 
-        foreach (var (rail, element, label) in end.Elements)
+        foreach (var element in end.Elements)
         {
-            if (network.BearsForEver(rail, element, label) is not { } bears)
+            if (network.EnduranceOf(element) is not { } bears)
             {
                 continue;
             }
 
-            bool? one = Weighing.Covers(bears.Range.Low, persistent.High) ? true : Weighing.Covers(bears.Range.High, persistent.Low) ? null : false;
+            bool? one = Weighing.Covers(bears.ForEver.Low, persistent.High) ? true : Weighing.Covers(bears.ForEver.High, persistent.Low) ? null : false;
             if (one is null)
             {
-                missing.AddRange(bears.Missing);
+                missing.AddRange(bears.ForEverMissing);
             }
 
             holds = Both(holds, one);
@@ -118,9 +168,97 @@ internal static class Protection
             }
         }
 
-        var by = limit > sure.High ? $"'{place.Label}'" : isUnstated ? "the limit of the sources, taken to be made by hardware" : "the limit of the sources";
+        return (holds, holds is null ? Subject.Distinct(missing) : [], step);
+    }
+
+    /// <summary>The largest current that can flow for longer than the conventional time, as far as the device and the sources bound it.</summary>
+    private static (Range Current, List<MissingDatum> Missing, WorkingStep Step) Persistent(
+        Network network, Network.PartPlace place, FarEnd end, bool latches, Range sure, ImmutableArray<MissingDatum> sureMissing)
+    {
+        var policy = network.PolicyAt(place.Rail, place.Part.Policy, place.Part).Policy;
+        var (limit, isUnstated) = network.SustainedLimit(place.Rail, policy, latches);
+        var above = Guard.Above(network, place).Sure;
+        var persistent = new Range(Math.Min(Math.Min(sure.Low, above.Low), limit), Math.Min(Math.Min(sure.High, above.High), limit));
+        var by = limit > persistent.High ? (above.High < sure.High ? "a smaller device above" : $"'{place.Label}'")
+            : isUnstated ? "the limit of the sources, taken to be made by hardware" : "the limit of the sources";
         by += end.Elements.IsEmpty ? "; no conductor or contact is stated between device and fault" : "";
-        return (holds, holds is null ? Subject.Distinct(missing) : [], new WorkingStep("current that can last", "", "", new Figure(persistent.High, "A"), "bounded by " + by));
+        return (persistent, persistent.IsExact ? [] : [.. sureMissing], new WorkingStep("current that can last", "", "", new Figure(persistent.High, "A"), "bounded by " + by));
+    }
+
+    /// <summary>Why a device need not open at an end by itself although the smallest fault there is too small, or slow: capacitors melt it, or a device above opens for certain.</summary>
+    internal static string? OpenedOtherwise(Network network, Network.PartPlace place, FarEnd end, Range fault)
+    {
+        // The sum of C V²/(2 R) of the capacitors above, at the lowest voltage, least capacitance and hot copper.
+        if (place.Part is Fuse { MeltingIntegral: { } melting } && network.StoredIntegral(place, end.Rail, end.Supplier, end.Behind) >= melting.Max.AmpereSquaredSeconds)
+        {
+            return $"is melted by the capacitors that discharge into {Short(end.Place)}";
+        }
+
+        return Guard.Above(network, place) is var above && above.Sure.High is var opens && !double.IsInfinity(opens) && Weighing.Covers(fault.Low, opens)
+            ? $"need not open on {Short(end.Place)}: a smaller device above does"
+            : null;
+    }
+
+    /// <summary>
+    /// Whether a wire or busbar counts as protected by the fuses next above it although their let-through is not drawn: full-range fuses that protect it against overload, rated
+    /// current not above I_z and sure-opening current not above the overload factor × I_z. IEC 60364-4-43, 435.1 (from memory); of breakers it need not be so.
+    /// </summary>
+    internal static bool IsProtectedByRating(Network network, Network.PartPlace element, List<Guarding> guards, Network.Endurance endurance)
+    {
+        var factor = network.PolicyAt(element.Rail, element.Part.Policy, element.Part).Policy.OverloadFactor;
+        return element.Part is Wire or Busbar && guards.All(guard =>
+            guard.Device.Part is Fuse { RatedCurrent: { } rated, BreakingRange: not BreakingRange.Partial, MinimumBreakingCurrent: null }
+            && network.OpeningOf(guard.Device) is { IsDrawn: false } opening
+            && Weighing.Covers(endurance.ForEver.Low, rated.Amperes * opening.Branches) && Weighing.Covers(factor * endurance.ForEver.Low, opening.Sure.High));
+    }
+
+    /// <summary>What is said where that counts.</summary>
+    internal const string ByRating = "a full-range fuse that protects a conductor against overload is taken to protect it against short circuit (IEC 60364-4-43, 435.1)";
+
+    /// <summary>A far end as the object of "on".</summary>
+    internal static string Short(string place) => place.StartsWith("the ", StringComparison.Ordinal) ? "a fault at " + place : place;
+
+    /// <summary>The worse of two checks of one subject.</summary>
+    internal static Check Worse(Check? before, Check now) =>
+        before is null || Rank(now) > Rank(before) || (Rank(now) == Rank(before) && (now.Margin ?? double.PositiveInfinity) < (before.Margin ?? double.PositiveInfinity)) ? now : before;
+
+    private static int Rank(Check check) => check.Verdict switch { Verdict.Fails => 2, Verdict.Undecided => 1, _ => 0 };
+
+    /// <summary>The smallest fault that an element meets behind the devices nearest above it.</summary>
+    internal static Network.SmallFault SmallestFault(Network network, List<Guarding> guards)
+    {
+        Network.SmallFault? least = null;
+        foreach (var (_, end) in guards)
+        {
+            var one = network.SmallestFault(end.Rail, end.Supplier, end.Behind);
+            least = least is null ? one
+                : (one.Current.Low < least.Current.Low ? one : least) with
+                {
+                    Current = new Range(Math.Min(one.Current.Low, least.Current.Low), Math.Min(one.Current.High, least.Current.High)),
+                    Gaps = [.. least.Gaps.Union(one.Gaps)],
+                };
+        }
+
+        return least!;
+    }
+
+    /// <summary>The largest current of an element: of a fault just behind it, its own resistance left out. In a return that of the devices above it.</summary>
+    internal static (Range Peak, Range Settled, Network.FaultCurrent Fault) LargestFault(Network network, Network.PartPlace element, List<Guarding> guards)
+    {
+        var places = element.InReturn ? guards.Select(guard => guard.Device).Distinct() : [element];
+        Range peak = default, settled = default;
+        Network.FaultCurrent? most = null;
+        foreach (var place in places)
+        {
+            var index = place.Place.Index ?? 0;
+            var worst = network.LargestFault(place, index, reverse: false, least: false);
+            var best = worst.Gaps.IsEmpty && worst.SlowGaps.IsEmpty ? worst : network.LargestFault(place, index, reverse: false, least: true);
+            peak = new Range(peak.Low + Math.Min(best.Peak, worst.Peak), peak.High + worst.Peak);
+            settled = new Range(settled.Low + Math.Min(best.Settled, worst.Settled), settled.High + worst.Settled);
+            most = most is null || worst.Peak > most.Peak ? worst : most;
+        }
+
+        return (peak, settled, most!);
     }
 
     private static bool? Both(bool? a, bool? b) => a == false || b == false ? false : a is null || b is null ? null : true;

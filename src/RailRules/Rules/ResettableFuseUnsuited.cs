@@ -33,9 +33,9 @@ public sealed class ResettableFuseUnsuited : Rule
                 }
 
                 yield return Holding(network, place);
-                if (!place.InReturn && network.SureOpening(place) is { } sure)
+                if (!place.InReturn && network.OpeningOf(place) is { } opening)
                 {
-                    yield return FaultTooSmallToOpen.Judge(network, Subject.Of(Description, place, nameof(ResettableFuse.TripCurrent)), place, sure.Current, sure.Missing, sure.Step, "trip");
+                    yield return FaultTooSmallToOpen.Judge(network, Subject.Of(Description, place, nameof(ResettableFuse.TripCurrent)), opening, "trip");
                 }
 
                 if (Resetting(network, place, resettable) is { } check)

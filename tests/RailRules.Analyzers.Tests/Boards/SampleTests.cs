@@ -49,6 +49,7 @@ public sealed class SampleTests
     [InlineData("RAIL0203", "Moss25", "-5 °C", "0 °C")]
     [InlineData("RAIL0301", "Reed25Weak", "SledWeak", "1 kA", "80 V")]
     [InlineData("RAIL0302", "Reed25", "Signals", "33.8 A", "29 A", "source limit")]
+    [InlineData("RAIL0303", "Lag25", "FarLamps", "5 s is allowed")]
     [InlineData("RAIL0306", "Reed25Quick", "SledQuick", "20 kA", "100 µs")]
     [InlineData("RAIL0307", "LampCable", "Plant")]
     [InlineData("RAIL0501", "Sled", "SledSagging", "40 V")]

@@ -47,7 +47,7 @@ public sealed class Cases
         ["case-058"] = [new(2, "Actuators", "D1")],
         ["case-059"] = [new(0, "Critical", "SupplyA")],
         ["case-061"] = [new(1, "Shelf", "FA"), new(3, "Shelf", "FA"), new(1, "Shelf", "FB"), new(3, "Shelf", "FB"), new(4, "Shelf", "FA"), new(4, "Shelf", "FB"), new(2, "Shelf", "WA"), new(2, "Shelf", "WB")],
-        ["case-063"] = [new(0, "Feed", "F1")],
+        ["case-063"] = [new(0, "Feed", "F1"), new(2, "Feed", "Lead", "RAIL0304")],
         ["case-065"] = [new(2, "With20", "F20"), new(4, "With30", "F30"), new(5, "With30", "Copper")],
         ["case-066"] = [new(0, "WithFuse", "Board"), new(1, "WithoutFuse", "Board"), new(2, "WithElectronicFuse", "Board"), new(3, "WithThickLead", "Board")],
         ["case-069"] = [new(1, "AtSite", "F1"), new(2, "InWorkshop", "F1")],

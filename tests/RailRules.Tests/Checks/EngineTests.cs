@@ -40,6 +40,7 @@ public sealed class EngineTests
     [InlineData("RAIL0504", "RAIL0201")]
     [InlineData("RAIL0504", "RAIL0501")]
     [InlineData("RAIL0206", "RAIL0201")]
+    [InlineData("RAIL0204", "RAIL0308")]
     [InlineData("RAIL0302", "RAIL0303")]
     [InlineData("RAIL0307", "RAIL0204")]
     [InlineData("RAIL0307", "RAIL0304")]

@@ -18,6 +18,7 @@ public sealed class PartChoiceTests
         InterruptingRatings = [new() { Current = interrupting.Amperes(), Voltage = volts.Volts(), TimeConstant = 5.Milliseconds() }],
         MeltingIntegral = (melting * rated * rated).AmpereSquaredSeconds(),
         ClearingIntegrals = [new() { Value = (3 * melting * rated * rated).AmpereSquaredSeconds(), Voltage = volts.Volts(), TimeConstant = 5.Milliseconds() }],
+        Curve = [new((1.35 * rated).Amperes(), null, 3600.Seconds()), new((2 * rated).Amperes(), null, 60.Seconds()), new((5 * rated).Amperes(), null, 1.Seconds()), new((20 * rated).Amperes(), null, 10.Milliseconds())],
         RatingBasis = RatingBasis.CarriesThreeQuarters,
         ReferenceAmbient = 25.Celsius(),
         ColdResistance = (0.05 / rated).Ohms(),
@@ -70,7 +71,7 @@ public sealed class PartChoiceTests
     [Fact]
     public void Fewer_undecided_checks_come_before_a_smaller_rating()
     {
-        var choice = Choose(Feeder(Plant(), Part(5), 400), Part(16) with { DcVoltageRating = null }, Part(20));
+        var choice = Choose(Feeder(Plant(), Part(5), 400, section: 4), Part(16) with { DcVoltageRating = null }, Part(20));
         Assert.Equal("Reed20-80", choice.Passing[0].Label);
         Assert.True(choice.Passing[0].Undecided.Length < choice.Passing[1].Undecided.Length);
         Assert.Contains(choice.Passing[1].Undecided, check => check.Rule is "RAIL0101" or "RAIL0102");

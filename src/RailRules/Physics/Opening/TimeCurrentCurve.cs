@@ -28,6 +28,9 @@ internal sealed class TimeCurrentCurve
     /// <summary>The least current at which the longest time is known (A); null: none.</summary>
     internal double? LeastClearing => HasClearing ? clearing[0].Current : null;
 
+    /// <summary>The greatest current at which the longest time is known (A); infinite: none.</summary>
+    internal double GreatestClearing => HasClearing ? clearing[clearing.Length - 1].Current : double.PositiveInfinity;
+
     /// <summary>The currents at which the clearing edge is given (A), in order.</summary>
     internal IEnumerable<double> ClearingCurrents => clearing.Select(point => point.Current);
 

@@ -22,6 +22,7 @@ public static class Case007
                 Name = "F1",
                 RatedCurrent = 60.Amperes(),
                 RatingBasis = RatingBasis.CarriesThreeQuarters,
+                Curve = [new(81.Amperes(), null, 3600.Seconds()), new(600.Amperes(), null, 0.3.Seconds()), new(1.Kiloamperes(), null, 50.Milliseconds())], // assumed here; the case is silent
                 DcVoltageRating = 32.Volts(),
                 InterruptingRatings = [new() { Current = 2.Kiloamperes(), Voltage = 32.Volts() }],
                 ReferenceAmbient = 25.Celsius(),

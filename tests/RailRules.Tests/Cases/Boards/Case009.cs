@@ -16,6 +16,7 @@ public static class Case009
                 Name = "F1",
                 RatedCurrent = 7.5.Amperes(),
                 RatingBasis = RatingBasis.CarriesThreeQuarters,
+                Characteristic = Characteristic.Iso8820Blade,
                 DcVoltageRating = 32.Volts(),
                 InterruptingRatings = [new() { Current = 1.Kiloamperes(), Voltage = 32.Volts() }],
                 ReferenceAmbient = 25.Celsius(),

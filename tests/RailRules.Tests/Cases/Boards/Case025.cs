@@ -16,6 +16,7 @@ public static class Case025
                 Name = "F1",
                 RatedCurrent = 3.5.Amperes(),
                 RatingBasis = RatingBasis.CarriesThreeQuarters,
+                Curve = [new(4.7.Amperes(), null, 3600.Seconds()), new(7.Amperes(), null, 5.Seconds()), new(14.Amperes(), null, 0.2.Seconds()), new(35.Amperes(), null, 10.Milliseconds())], // assumed here; the case is silent
                 DcVoltageRating = 63.Volts(),
                 InterruptingRatings = [new() { Current = 50.Amperes(), Voltage = 63.Volts() }],
                 MeltingIntegral = 4.AmpereSquaredSeconds(),
@@ -23,7 +24,7 @@ public static class Case025
                 ColdResistance = 0.Ohms(), // in the 0.2 Ω of the return
                 Flammability = Flammability.V0, // assumed here; the case is silent
             },
-            new Trace { Name = "Copper", Ampacity = 4.Amperes(), Resistance = 0.Ohms() },
+            new Trace { Name = "Copper", Width = 3.Millimeters(), Thickness = 35.Micrometers(), Ampacity = 4.Amperes(), Resistance = 0.Ohms() },
         ],
         Return = Return.OfResistance(0.2.Ohms()), // leads and fuse
         Surroundings = new() { Ambient = 25.Celsius() },
@@ -43,6 +44,7 @@ public static class Case025
                 Name = "F1",
                 RatedCurrent = 3.5.Amperes(),
                 RatingBasis = RatingBasis.CarriesThreeQuarters,
+                Curve = [new(4.7.Amperes(), null, 3600.Seconds()), new(7.Amperes(), null, 5.Seconds()), new(14.Amperes(), null, 0.2.Seconds()), new(35.Amperes(), null, 10.Milliseconds())], // assumed here; the case is silent
                 DcVoltageRating = 63.Volts(),
                 InterruptingRatings = [new() { Current = 50.Amperes(), Voltage = 63.Volts() }],
                 MeltingIntegral = 4.AmpereSquaredSeconds(),
@@ -50,7 +52,7 @@ public static class Case025
                 ColdResistance = 0.Ohms(), // in the 0.2 Ω of the return
                 Flammability = Flammability.V0, // assumed here; the case is silent
             },
-            new Trace { Name = "Copper", Ampacity = 4.Amperes(), Resistance = 0.Ohms() },
+            new Trace { Name = "Copper", Width = 3.Millimeters(), Thickness = 35.Micrometers(), Ampacity = 4.Amperes(), Resistance = 0.Ohms() },
         ],
         Return = Return.OfResistance(0.Ohms()), // half in the source, half in the capacitor
         Surroundings = new() { Ambient = 25.Celsius() },

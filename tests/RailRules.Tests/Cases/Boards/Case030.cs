@@ -23,6 +23,7 @@ public static class Case030
                 RatedCurrent = 3.Amperes(),
                 ConventionalTripMultiple = 1.45,
                 Resistance = 0.Ohms(), // the case counts no drop of it
+                Curve = [new((1.45 * 3).Amperes(), null, 0.8.Seconds())],
                 DcVoltageRating = 30.Volts(),
                 InterruptingRatings = [new() { Current = 100.Amperes(), Voltage = 30.Volts() }],
                 ReferenceAmbient = 25.Celsius(),

@@ -15,6 +15,7 @@ public static class Case061
     {
         RatedCurrent = 60.Amperes(),
         RatingBasis = RatingBasis.CarriesThreeQuarters,
+        Curve = [new(81.Amperes(), null, 3600.Seconds()), new(120.Amperes(), null, 100.Seconds()), new(600.Amperes(), null, 0.3.Seconds()), new(4.Kiloamperes(), null, 6.Milliseconds())], // assumed here; the case is silent
         DcVoltageRating = 80.Volts(),
         InterruptingRatings = [new() { Current = 20.Kiloamperes(), Voltage = 80.Volts() }],
         ReferenceAmbient = 25.Celsius(),

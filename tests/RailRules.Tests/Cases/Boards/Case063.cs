@@ -5,9 +5,16 @@ namespace RailRules.Tests.Cases.Boards;
 public static class Case063
 {
     /// <summary>-48 V with its positive pole earthed; 2.7 kA through plant, lead and chassis.</summary>
-    public static readonly Supply Plant = new() { Voltage = Band.Of(40.5.Volts(), 48.Volts(), 57.Volts()), SourceResistance = 20.Milliohms(), Earthing = Earthing.Positive };
+    public static readonly Supply Plant = new()
+    {
+        Voltage = Band.Of(40.5.Volts(), 48.Volts(), 57.Volts()),
+        SourceResistance = 20.Milliohms(),
+        ProspectiveFault = new() { Current = 2.7.Kiloamperes() },
+        Earthing = Earthing.Positive,
+    };
 
-    private static readonly CircuitBreaker PlantBreaker = new() { Name = "PlantBreaker", RatedCurrent = 100.Amperes() };
+    /// <summary>Magnetic, 50 ms at 27 times its rating.</summary>
+    private static readonly CircuitBreaker PlantBreaker = new() { Name = "PlantBreaker", RatedCurrent = 100.Amperes(), Curve = [new(500.Amperes(), null, 0.05.Seconds()), new(2.7.Kiloamperes(), null, 0.05.Seconds())] };
 
     private static readonly Wire Lead = new() { Name = "Lead", Length = 5.Meters(), Section = 2.5.SquareMillimeters(), Ampacity = 20.Amperes(), TemperatureLimit = 70.Celsius() }; // length and ampacity are assumed here
 
@@ -15,8 +22,8 @@ public static class Case063
 
     public static readonly Rail Distribution = new() { From = Plant, Polarity = Polarity.Negative, Path = [PlantBreaker], Return = Return.OfResistance(0.Ohms()) };
 
-    public static readonly Rail Feed = new() { From = Distribution, Polarity = Polarity.Negative, Path = [Lead], Return = Return.Of(F1, Lead) };
+    public static readonly Rail Feed = new() { From = Distribution, Polarity = Polarity.Negative, Path = [Lead], Return = Return.Of(F1, Lead with { Name = "ReturnLead" }), Surroundings = new() { Ambient = 25.Celsius() } };
 
     /// <summary>The remedy: the fuse in the negative conductor.</summary>
-    public static readonly Rail Proposed = new() { From = Distribution, Polarity = Polarity.Negative, Path = [F1, Lead], Return = Return.Of(Lead) };
+    public static readonly Rail Proposed = new() { From = Distribution, Polarity = Polarity.Negative, Path = [F1, Lead], Return = Return.Of(Lead), Surroundings = new() { Ambient = 25.Celsius() } };
 }

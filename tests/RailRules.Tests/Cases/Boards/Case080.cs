@@ -22,8 +22,9 @@ public static class Case080
                 MaxVoltage = 16.Volts(),
                 MaxFaultCurrent = 100.Amperes(),
                 Flammability = Flammability.V0, // assumed here; the case is silent
+                TimeToTrip = [new(8.Amperes(), 3.Seconds()), new(60.Amperes(), 30.Milliseconds())], // assumed here; the case is silent
             },
-            new Wire { Name = "Lead", Ampacity = 3.Amperes() },
+            new Wire { Name = "Lead", Ampacity = 3.Amperes(), Section = 0.34.SquareMillimeters() },
         ],
         Surroundings = new() { Ambient = Band.Of(23.Celsius(), 40.Celsius()) },
         Loads = [new() { Name = "Regulator", Current = 1.Amperes(), MaxVoltage = 20.Volts() }], // the highest input voltage is assumed here
