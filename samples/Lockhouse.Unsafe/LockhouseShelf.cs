@@ -281,4 +281,13 @@ public static class LockhouseShelf
         Loads = [Sled with { InputCapacitance = 4.7.Millifarads(), InputCapacitorEsr = 20.Milliohms(), StartsInLife = 5000 }],
         Surroundings = Cabin,
     };
+
+    public static readonly Rail SledSlow = new()
+    {
+        From = Plant,
+        Path = [Parts.Heron20.As("U1"), SledTrace], // RAIL0402
+        Return = Return.Mirrored,
+        Loads = [Sled with { InputCapacitance = 2.2.Millifarads(), InputCapacitorEsr = 20.Milliohms(), EnablesAt = EnablesAt.PowerGood }],
+        Surroundings = Cabin,
+    };
 }

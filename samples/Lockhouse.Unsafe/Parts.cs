@@ -139,4 +139,26 @@ public static class Parts
         Resistance = Band.Of(1.5.Milliohms(), 0.5.Milliohms()), // RAIL0003
         Ampacity = 40.Amperes(),
     };
+
+    /// <summary>A hot-swap switch whose timer is made for a quarter of the capacitance.</summary>
+    public static readonly ElectronicFuse Heron20 = new()
+    {
+        PartNumber = "Heron20",
+        Citation = Invented,
+        MaxVoltage = 80.Volts(),
+        TripLevel = Band.Of(18.Amperes(), 20.Amperes(), 22.Amperes()),
+        TripDelay = Band.Of(0.8.Milliseconds(), 1.Milliseconds(), 1.3.Milliseconds()),
+        ShortCircuitLevel = Band.Of(45.Amperes(), 50.Amperes(), 55.Amperes()),
+        ShortCircuitResponse = Band.Of(0.4.Microseconds(), 0.8.Microseconds(), 1.2.Microseconds()),
+        MaxFaultCurrent = 15.Kiloamperes(),
+        StartCurrent = Band.Of(2.Amperes(), 2.2.Amperes(), 2.4.Amperes()),
+        StartTimer = Band.Of(18.Milliseconds(), 22.Milliseconds(), 28.Milliseconds()),
+        OnResistance = Band.Of(2.Milliohms(), 3.Milliohms(), 5.Milliohms()),
+        JunctionTemperatureLimit = 150.Celsius(),
+        AvalancheEnergy = 80.Millijoules(),
+        Retry = Retry.LatchOff,
+        ReverseBlocking = false,
+        OperatingTemperature = Band.Of((-40).Celsius(), 125.Celsius()),
+        Flammability = Flammability.V0,
+    };
 }

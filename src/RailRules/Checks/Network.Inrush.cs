@@ -311,25 +311,14 @@ public sealed partial class Network
     internal List<(Load Load, string Label)> LoadsBehind(PartPlace place)
     {
         var result = new List<(Load, string)>();
-        var seen = new HashSet<Rail> { place.Rail };
-        var pending = new Queue<Rail>(seen);
-        while (pending.Count > 0)
+        foreach (var rail in WithBelow(place.Rail))
         {
-            var rail = pending.Dequeue();
             var loads = Items(rail.Loads);
             for (var i = 0; i < loads.Length; i++)
             {
                 if (loads[i] is { } load)
                 {
                     result.Add((load, Label(load, rail, i)));
-                }
-            }
-
-            foreach (var child in Children(rail))
-            {
-                if (seen.Add(child))
-                {
-                    pending.Enqueue(child);
                 }
             }
         }

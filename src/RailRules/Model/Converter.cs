@@ -43,6 +43,9 @@ public sealed record Converter : Source
     /// <summary>Highest input voltage it withstands (V). Data sheet: "absolute maximum input voltage".</summary>
     public ElectricPotential? InputMaxVoltage { get; init; }
 
+    /// <summary>When the converter begins to draw from its input; null: from <see cref="InputMinVoltage"/> on at the earliest, after the rail is up at the latest.</summary>
+    public EnablesAt? EnablesAt { get; init; }
+
     /// <summary>How long the output holds after the input is gone (s).</summary>
     public Duration? HoldUp { get; init; }
 

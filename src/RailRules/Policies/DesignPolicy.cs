@@ -109,6 +109,11 @@ public sealed record DesignPolicy
     /// <summary>Whether all capacitors behind a device are charged at once (0401); else each alone.</summary>
     public bool StartsCoincide { get; init; } = true;
 
+    /// <summary>
+    /// How many times the computed time to bring up a load the start timer must last (0402). 1 is the limit itself; 1.3 to 2 is common practice for a house margin, no source.
+    /// </summary>
+    public double StartTimeFactor { get; init; } = 1.00;
+
     /// <summary>Share of a stand-off voltage that may be used (0104).</summary>
     public double StandOffFraction { get; init; } = 1.00;
 

@@ -62,6 +62,7 @@ public sealed partial class ContradictoryDatum
             {
                 report.Feeds(converter.Input);
                 report.Holds(converter.CurrentLimit, nameof(Converter.CurrentLimit));
+                report.Holds(converter.EnablesAt, nameof(Converter.EnablesAt));
                 report.Holds(converter.Derating, nameof(Converter.Derating));
                 report.AtLeast(report.Of(nameof(Converter.TransientMax), converter.TransientMax?.Volts), report.Max(nameof(Converter.Output), converter.Output, Volts), "V");
                 report.Below(report.Of(nameof(Converter.InputMinVoltage), converter.InputMinVoltage?.Volts), report.Of(nameof(Converter.InputMaxVoltage), converter.InputMaxVoltage?.Volts), "V");
@@ -145,6 +146,7 @@ public sealed partial class ContradictoryDatum
             .Number(nameof(DesignPolicy.OverloadFactor), policy => policy.OverloadFactor, "", Bounds.OneUp)
             .Number(nameof(DesignPolicy.ProtectBothPolesAbove), policy => policy.ProtectBothPolesAbove.Volts, "V", Bounds.ZeroUp)
             .Number(nameof(DesignPolicy.ResettableHold), policy => policy.ResettableHold, "", Bounds.ShareAboveZero)
+            .Number(nameof(DesignPolicy.StartTimeFactor), policy => policy.StartTimeFactor, "", Bounds.OneUp)
             .Number(nameof(DesignPolicy.OverratingRatio), policy => policy.OverratingRatio, "", Bounds.OneUp)
             .Number(nameof(DesignPolicy.VoltageFraction), policy => policy.VoltageFraction, "", Bounds.ShareAboveZero)
             .Number(nameof(DesignPolicy.UnprotectedLength), policy => policy.UnprotectedLength.Meters, "m", Bounds.ZeroUp)

@@ -13,6 +13,6 @@ public static class Case051
         [
             new ElectronicFuse { Name = "U1", TripLevel = 2.52.Amperes(), StartCurrent = 2.4.Amperes(), Retry = Retry.Forever },
         ],
-        Loads = [new() { Name = "Constant", Current = 2.5.Amperes() }],
+        Loads = [new() { Name = "Constant", Current = 2.5.Amperes(), EnablesAt = EnablesAt.Zero }],
     };
 }
