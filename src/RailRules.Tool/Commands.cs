@@ -16,12 +16,15 @@ internal static class Commands
           railrules review Shelf.csproj --strict --quiet      for a build: only the exit code and what fails
           railrules review --strict --today $(date +%F)       a waiver past its date waives nothing
           railrules review Shelf.csproj --baseline margins/Shelf.json --max-loss 0.05
+          railrules choose Shelf.csproj --at F11              which parts of the tables pass there, best first
+          railrules choose Shelf.csproj --at Shelf.Sled.Path[0] --apply
+          railrules choose Shelf.csproj --second-source Reed25
 
         Exit codes:
-          0  every check holds (or is waived, or undecided without --strict)
-          1  a check fails, or a board cannot be evaluated
+          0  every check holds (or is waived, or undecided without --strict); a part passes
+          1  a check fails, or a board cannot be evaluated; no part passes
           2  with --strict: nothing fails, but something is undecided
-          3  the review cannot be made; the message says what, why and what to do
+          3  the review cannot be made, the place is not known or the file not changed; the message says what, why and what to do
           4  with --max-loss: nothing fails, but a margin lost more than that since the baseline
 
         Cautions: a review is a design aid and approves nothing. The values entered decide; local codes, product safety standards
@@ -39,7 +42,7 @@ internal static class Commands
                 error.WriteLine(one.Message);
             }
 
-            error.WriteLine("See 'railrules --help' and 'railrules review --help'.");
+            error.WriteLine("See 'railrules --help', 'railrules review --help' and 'railrules choose --help'.");
             return ExitCode.CannotRun;
         }
 
@@ -48,14 +51,14 @@ internal static class Commands
 
     private static RootCommand Root()
     {
-        var root = new RootCommand("Reviews DC power rails described with RailRules: verdicts, margins and worksheets of every board, from the source text alone.") { Review(), Completion() };
+        var root = new RootCommand("Reviews DC power rails described with RailRules: verdicts, margins and worksheets of every board, from the source text alone.") { Review(), Choose(), Completion() };
         AddExamples(root);
         return root;
     }
 
     private static Command Review()
     {
-        var path = new Argument<string>("PATH") { Description = "Project (.csproj), solution (.sln, .slnx) or folder of one", DefaultValueFactory = _ => "." };
+        var path = PathArgument();
         var output = new Option<string>("--output", "-o") { Description = "Folder for the files", DefaultValueFactory = _ => "review", HelpName = "DIR" };
         var format = new Option<string[]>("--format", "-f") { Description = $"Comma-separated list of {string.Join(", ", Formats.All.Keys)}", DefaultValueFactory = _ => ["html"], HelpName = "LIST", AllowMultipleArgumentsPerToken = true };
         format.CompletionSources.Add([.. Formats.All.Keys]);
@@ -66,8 +69,7 @@ internal static class Commands
                 result.AddError($"'{unknown}' is no format; there are {string.Join(", ", Formats.All.Keys)}.");
             }
         });
-        var configuration = new Option<string?>("--configuration", "-c") { Description = "Build configuration; the project's default if not given", HelpName = "NAME" };
-        var framework = new Option<string?>("--framework") { Description = "Target framework, where the project has several; else its first", HelpName = "TFM" };
+        var (configuration, framework, noRestore) = BuildArguments();
         var property = new Option<string[]>("--property", "-p") { Description = "Further build property; may be given several times", HelpName = "NAME=VALUE" };
         property.Validators.Add(result =>
         {
@@ -78,7 +80,6 @@ internal static class Commands
         });
         var allowNone = new Option<bool>("--allow-no-board") { Description = "A project without boards is no error" };
         var root = new Option<string?>("--root") { Description = "Folder to which paths in the files are relative; else each project's folder", HelpName = "DIR" };
-        var noRestore = new Option<bool>("--no-restore") { Description = "Do not restore packages first" };
         var strict = new Option<bool>("--strict") { Description = "Undecided checks end in exit code 2" };
         var quiet = new Option<bool>("--quiet", "-q") { Description = "Print only what fails" };
         var baseline = new Option<string?>("--baseline") { Description = "JSON review (or folder of them) to compare with; writes BOARD.changes.md", HelpName = "FILE" };
@@ -119,6 +120,57 @@ internal static class Commands
             parsed.InvocationConfiguration.Error).RunAsync(cancellation));
         return command;
     }
+
+    private static Command Choose()
+    {
+        var path = PathArgument();
+        var at = new Option<string?>("--at") { Description = "The place: a designator, or BOARD.RAIL.Path[0]", HelpName = "PLACE" };
+        var second = new Option<string?>("--second-source") { Description = "A part in use: which parts of its kind and rating hold everywhere that it stands", HelpName = "PART" };
+        var apply = new Option<bool>("--apply") { Description = "Put the first part that passes into the source" };
+        var part = new Option<string?>("--part") { Description = "With --apply: the part to put there; it must pass", HelpName = "PART" };
+        var format = new Option<string>("--format", "-f") { Description = "text or json", DefaultValueFactory = _ => "text", HelpName = "FORMAT" };
+        format.AcceptOnlyFromAmong("text", "json");
+        var most = new Option<int>("--most") { Description = "How many parts that pass are printed", DefaultValueFactory = _ => 10, HelpName = "N" };
+        var (configuration, framework, noRestore) = BuildArguments();
+        var command = new Command("choose", "Tries every part of the parts tables in a place, with the rules that judge the board.") { path, at, second, apply, part, format, most, configuration, framework, noRestore };
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(at) is null == result.GetValue(second) is null)
+            {
+                result.AddError("Give either --at PLACE or --second-source PART.");
+            }
+
+            if (result.GetValue(apply) && result.GetValue(at) is null)
+            {
+                result.AddError("--apply changes one place: give it with --at.");
+            }
+
+            if (result.GetValue(part) is not null && !result.GetValue(apply))
+            {
+                result.AddError("--part names the part that --apply puts there: give both.");
+            }
+        });
+        command.SetAction((parsed, cancellation) => new ChooseRun(
+            new ChooseOptions(
+                parsed.GetValue(path)!,
+                new BuildOptions(parsed.GetValue(configuration), parsed.GetValue(framework), !parsed.GetValue(noRestore)),
+                parsed.GetValue(at),
+                parsed.GetValue(second),
+                parsed.GetValue(part),
+                parsed.GetValue(apply),
+                parsed.GetValue(format)!,
+                parsed.GetValue(most)),
+            parsed.InvocationConfiguration.Output,
+            parsed.InvocationConfiguration.Error).RunAsync(cancellation));
+        return command;
+    }
+
+    private static Argument<string> PathArgument() => new("PATH") { Description = "Project (.csproj), solution (.sln, .slnx) or folder of one", DefaultValueFactory = _ => "." };
+
+    private static (Option<string?> Configuration, Option<string?> Framework, Option<bool> NoRestore) BuildArguments() => (
+        new("--configuration", "-c") { Description = "Build configuration; the project's default if not given", HelpName = "NAME" },
+        new("--framework") { Description = "Target framework, where the project has several; else its first", HelpName = "TFM" },
+        new("--no-restore") { Description = "Do not restore packages first" });
 
     private static T? Refuse<T>(System.CommandLine.Parsing.ArgumentResult result, string why)
         where T : struct

@@ -11,19 +11,7 @@ internal static class Terminal
 
     public static void Sum(TextWriter output, IReadOnlyList<NamedReview> reviews, IReadOnlyList<BoardChanges> changes, ReviewOptions options)
     {
-        var redirected = Console.IsOutputRedirected || !ReferenceEquals(output, Console.Out);
-        var console = AnsiConsole.Create(new AnsiConsoleSettings
-        {
-            Out = new AnsiConsoleOutput(output),
-            Ansi = redirected ? AnsiSupport.No : AnsiSupport.Detect,
-            ColorSystem = redirected ? ColorSystemSupport.NoColors : ColorSystemSupport.Detect,
-            Interactive = InteractionSupport.No,
-        });
-        if (redirected)
-        {
-            console.Profile.Width = 160;
-        }
-
+        var console = ConsoleOf(output);
         foreach (var (name, review) in reviews)
         {
             if (!options.Quiet || review.Verdict == Outcome.Fails)
@@ -50,6 +38,25 @@ internal static class Terminal
 
             console.MarkupLineInterpolated($"A design aid, not an approval: the values entered decide. Verify by test.");
         }
+    }
+
+    /// <summary>A console that writes there: plain text, and wide enough for a table, where that is no terminal.</summary>
+    public static IAnsiConsole ConsoleOf(TextWriter output)
+    {
+        var redirected = Console.IsOutputRedirected || !ReferenceEquals(output, Console.Out);
+        var console = AnsiConsole.Create(new AnsiConsoleSettings
+        {
+            Out = new AnsiConsoleOutput(output),
+            Ansi = redirected ? AnsiSupport.No : AnsiSupport.Detect,
+            ColorSystem = redirected ? ColorSystemSupport.NoColors : ColorSystemSupport.Detect,
+            Interactive = InteractionSupport.No,
+        });
+        if (redirected)
+        {
+            console.Profile.Width = 160;
+        }
+
+        return console;
     }
 
     private static void Board(IAnsiConsole console, string name, BoardReview review, ReviewOptions options)

@@ -73,6 +73,7 @@ internal sealed class GeneratedTable
     private readonly (string Faults, string File, string Name) made;
     private readonly Dictionary<string, TableRow> byMember = new(StringComparer.Ordinal);
     private readonly Dictionary<string, TableRow> byNumber = new(StringComparer.Ordinal);
+    private readonly string?[] members;
     private readonly List<CarriedFault> ofAll = [];
     private readonly Dictionary<int, List<CarriedFault>> ofRow = [];
 
@@ -80,7 +81,7 @@ internal sealed class GeneratedTable
     {
         made = (faults, file, name);
         table = PartsTableText.ReadCanonical(text);
-        var names = TableIdentifiers.Assign(table, name);
+        var names = members = TableIdentifiers.Assign(table, name);
         foreach (var row in table.Rows)
         {
             byNumber.Add(row.PartNumber, row);
@@ -117,6 +118,9 @@ internal sealed class GeneratedTable
     public TableRow? OfMember(string name) => byMember.TryGetValue(name, out var row) ? row : null;
 
     public TableRow? OfPartNumber(string number) => byNumber.TryGetValue(number, out var row) ? row : null;
+
+    /// <summary>The member that gives a part; null where an earlier part has its name.</summary>
+    public string? MemberOf(TableRow row) => members[row.Index];
 
     public object Make(TableRow row) => table.Make(row);
 
