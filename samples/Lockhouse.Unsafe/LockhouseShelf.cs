@@ -191,6 +191,16 @@ public static class LockhouseShelf
         Surroundings = Cabin,
     };
 
+    public static readonly Rail SledFrugal = new()
+    {
+        From = Plant,
+        Path = [Parts.Reed25.As("F80"), SledTrace],
+        Return = Return.Mirrored,
+        Loads = [Sled],
+        Surroundings = Cabin,
+        Budgets = new() { Dissipation = 1.Watts() }, // RAIL0502
+    };
+
     public static readonly Rail SledTinder = new()
     {
         From = Plant,

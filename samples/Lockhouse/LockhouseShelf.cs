@@ -42,6 +42,7 @@ public static partial class LockhouseShelf
         Path = [MainLug, Parts.Fuses.Weir200.As("F1"), MainBusbar],
         Return = Return.Mirrored,
         Surroundings = Cabin,
+        Budgets = new() { Drop = 500.Millivolts(), Dissipation = 30.Watts() },
     };
 
     /// <summary>One rail a sled.</summary>
@@ -53,6 +54,7 @@ public static partial class LockhouseShelf
             From = Bus,
             Path = [Parts.Fuses.Reed25.As($"F{10 + slot}"), SledTrace, SledConnector],
             Return = Return.Mirrored,
+            Budgets = new() { Drop = 750.Millivolts() },
             Clamps = [SledClamp],
             Loads = [new() { Power = 600.Watts(), MinVoltage = 40.Volts(), MaxVoltage = 75.Volts(), InputCapacitance = 940.Microfarads(), InputCapacitorEsr = 60.Milliohms(), StartsInLife = 5000 }],
         }),

@@ -7,6 +7,9 @@ public sealed partial class Network
 {
     private sealed partial class Component
     {
+        /// <summary>A current (A) below which a feed gives nothing.</summary>
+        private const double LeastCurrent = 1e-12;
+
         private sealed class Run
         {
             internal Circuit Circuit = new();
@@ -413,6 +416,7 @@ public sealed partial class Network
             }
 
             var given = new Dictionary<Source, double>(ByReference.Instance);
+            var heads = new double[nodes.Length];
             foreach (var member in island.Members)
             {
                 var node = nodes[member];
@@ -425,6 +429,7 @@ public sealed partial class Network
                 }
 
                 result.Rails[node.Rail] = Lowest(Larger(result.Rails[node.Rail], current, voltage, end, state, high), voltage, end);
+                result.Rails[node.Rail] = Costlier(result.Rails[node.Rail], CostOf(detached ? null : run, member, end, current, heads), end, high);
                 var feeds = result.Feeds[node.Rail];
                 var all = network.suppliers[node.Rail];
                 for (var k = 0; k < feeds.Length; k++)
@@ -520,6 +525,51 @@ public sealed partial class Network
                 outputs[converter] = Sum(islandsOf[converter].Select(other => other.Powers), converter);
             }
         }
+
+        /// <summary>
+        /// What a rail costs: drop (V) from the source that feeds it to its end, and heat (W) of its path with return and of its feeds. Behind something without bounds the
+        /// worst end has none. <paramref name="heads"/> holds the source voltages that reach the rails done before.
+        /// </summary>
+        private (double Drop, double Heat) CostOf(Run? run, int member, End end, double current, double[] heads)
+        {
+            if (run is null)
+            {
+                var endless = end == End.Worst && current > 0 ? double.PositiveInfinity : 0;
+                return (endless, endless);
+            }
+
+            var node = nodes[member];
+            var (voltages, currents) = (run.Solution.Voltages, run.Solution.Currents);
+            var heat = HeatOf(run.Own[member]);
+            var feeds = run.Feeds[member]!;
+            heads[member] = double.NegativeInfinity;
+            for (var k = 0; k < feeds.Length; k++)
+            {
+                if (feeds[k] >= 0 && (feeds.Length == 1 || currents[feeds[k]] > LeastCurrent))
+                {
+                    heads[member] = Math.Max(heads[member], node.Parents[k] >= 0 ? heads[node.Parents[k]] : voltages[run.Circuit.BranchAt(feeds[k]).From]);
+                    heat += feeds.Length == 1 ? 0 : HeatOf(feeds[k]);
+                }
+            }
+
+            return (double.IsInfinity(heads[member]) ? 0 : Math.Max(0, heads[member] - voltages[run.End[member]]), heat);
+
+            double HeatOf(int branch)
+            {
+                var one = run.Circuit.BranchAt(branch);
+                return Math.Max(0, currents[branch] * (voltages[one.From] - voltages[one.To]));
+            }
+        }
+
+        private static Flow Costlier(Flow flow, (double Drop, double Heat) cost, End end, bool high) => flow with
+        {
+            Drop = Wider(flow.Drop, cost.Drop, end),
+            DropAtLowVoltage = high ? flow.DropAtLowVoltage : Wider(flow.DropAtLowVoltage, cost.Drop, end),
+            Heat = Wider(flow.Heat, cost.Heat, end),
+        };
+
+        private static Range Wider(Range range, double value, End end) =>
+            new(end == End.Worst ? range.Low : Math.Max(range.Low, value), end == End.Best ? range.High : Math.Max(range.High, value));
 
         /// <summary>Keeps the lowest voltages seen at the end of the rail.</summary>
         private static Flow Lowest(Flow flow, double voltage, End end)

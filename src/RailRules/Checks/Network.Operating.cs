@@ -230,6 +230,15 @@ public sealed partial class Network
         /// <summary>The same with absent data at their best end.</summary>
         internal double? BestEndVoltage { get; init; }
 
+        /// <summary>Largest drop (V) from the source to the end of the rail over all corners and feed states, between bounds where data are absent.</summary>
+        internal Range Drop { get; init; }
+
+        /// <summary>The same with the sources at their lowest voltage.</summary>
+        internal Range DropAtLowVoltage { get; init; }
+
+        /// <summary>Largest heat (W) of the rail's own path and return and of its feeds.</summary>
+        internal Range Heat { get; init; }
+
         /// <summary>Whether the highest source voltage decides rather than the lowest.</summary>
         internal bool AtHighVoltage { get; init; }
 

@@ -83,6 +83,15 @@ public sealed partial class Network
         return Judged(rating, margins, nameof(DesignPolicy.ResettableHold));
     }
 
+    /// <summary>Power (W) that a part bears in the hottest air: that of a fuse which a holder accepts, or a resistor's own.</summary>
+    internal Rating PowerOf(PartPlace place, string datum, UnitsNet.Power? rated, ImmutableArray<DeratingPoint> derating)
+    {
+        var margins = PolicyAt(place.Rail, place.Part.Policy, place.Part);
+        var rating = new Rating(place.Part, datum, place.Label, (double?)rated?.Watts, "W");
+        AddSite(rating, margins, AirAt(place.Rail, place.Part.Surroundings, place.Part), Items(derating), null, null, hasReference: false);
+        return Judged(rating, margins, null);
+    }
+
     private static void MultiplyByPolicy(Rating rating, DesignPolicy policy, string datum, double share, string words) =>
         rating.Multiply(Range.Exactly(share), words, $"{Figures.Digits(share)} {words}", PolicySource(policy, datum), new DatumPlace(policy, datum));
 
@@ -297,7 +306,7 @@ public sealed partial class Network
     {
         private readonly List<(string? Text, Range Factor, string Suffix)> factors = [];
 
-        internal Rating(object owner, string datum, string label, double? rated)
+        internal Rating(object owner, string datum, string label, double? rated, string unit = "A")
         {
             Place = new DatumPlace(owner, datum);
             Label = label;
@@ -305,7 +314,7 @@ public sealed partial class Network
             Capacity = Rated is { } known ? Range.Exactly(known) : Anything;
             if (Rated is { } shown)
             {
-                Working.Add(new WorkingStep(datum, "", "", new Figure(shown, "A"), "data of the part", Place));
+                Working.Add(new WorkingStep(datum, "", "", new Figure(shown, unit), "data of the part", Place));
             }
             else
             {

@@ -114,6 +114,9 @@ internal sealed class Subject
 
     internal static Subject Of(RuleDescription rule, Rail rail, DatumPlace place) => new(rule, Network.Label(rail), place.Datum ?? "", rail, rail, [place]);
 
+    /// <summary>A rail, for a datum of something it names.</summary>
+    internal static Subject Of(RuleDescription rule, Rail rail, DatumPlace place, DatumPlace datum) => new(rule, Network.Label(rail), datum.Datum ?? "", rail, rail, [place, datum]);
+
     internal string Undecided(ImmutableArray<MissingDatum> missing) => missing.IsEmpty
         ? $"{Where} cannot be judged"
         : $"{Where} cannot be judged without {string.Join(", ", missing.Take(4).Select(one => $"{one.Place.Datum} of '{one.Of}'"))}{(missing.Length > 4 ? ", ..." : "")}";
