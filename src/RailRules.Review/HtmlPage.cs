@@ -9,7 +9,7 @@ namespace RailRules.Review;
 /// <summary>The review as one HTML file that needs nothing else: no network, no script to be read.</summary>
 public static class HtmlPage
 {
-    internal static string Style { get; } = Resource("page.css");
+    internal static string Style { get; } = Resource("page.css") + Resource("drawings.css");
 
     internal static string Script { get; } = Resource("page.js");
 

@@ -60,7 +60,7 @@ public sealed partial class PageTests(SampleReviews samples)
     {
         var page = await ParseAsync(samples.Of("Lockhouse.Unsafe.LockhouseShelf").Review);
         Assert.Equal(
-            ["open", "rails", "margins", "worksheets", "protection", "missing", "assumptions", "waivers", "alternates", "policy", "scope", "cautions"],
+            ["open", "tree", "rails", "margins", "worksheets", "protection", "missing", "assumptions", "waivers", "alternates", "policy", "scope", "cautions"],
             page.QuerySelectorAll("main > section").Select(section => section.Id));
         Assert.Equal("en", page.DocumentElement.GetAttribute("lang"));
         Assert.All(page.QuerySelectorAll("table"), table => Assert.All(table.QuerySelectorAll("thead th"), head => Assert.Equal("col", head.GetAttribute("scope"))));
