@@ -78,7 +78,7 @@ internal static class TreeFolding
 
         var kept = branches.Where(branch => !IsRest(branch)).OrderBy(branch => Worst(branch).Outcome).ThenBy(branch => Worst(branch).Margin).Take(most).ToHashSet(ReferenceEqualityComparer.Instance);
         var left = branches.Where(branch => !kept.Contains(branch)).Sum(branch => branch.Count);
-        var rest = new TreeItem { Symbol = TreeSymbol.Reference, Name = $"and {Shown.Count(left, "more branch", "more branches")}", Note = "with wider margins: see the table of rails" };
+        var rest = new TreeItem { Symbol = TreeSymbol.Reference, Name = $"and {Shown.Count(left, "more branch", "more branches")}", Sort = "with wider margins: see the table of rails" };
         return [.. branches.Where(kept.Contains), new TreeBranch([rest], []) { Count = left }];
     }
 
@@ -86,7 +86,7 @@ internal static class TreeFolding
         : branch.Over(depth > 0 ? [.. branch.Below.Select(below => Shorten(below, depth - 1))] : [new TreeBranch([GoesOn], [])]);
 
     /// <summary>Stands for what lies further below.</summary>
-    internal static TreeItem GoesOn { get; } = new() { Symbol = TreeSymbol.Reference, Name = "goes on", Note = "see the table of rails" };
+    internal static TreeItem GoesOn { get; } = new() { Symbol = TreeSymbol.Reference, Name = "goes on", Sort = "see the table of rails" };
 
     private static bool IsRest(TreeBranch branch) => branch is { Items: [{ Symbol: TreeSymbol.Reference }], Below.IsEmpty: true };
 
