@@ -130,6 +130,7 @@ public sealed partial class BoardReview
         Duration time => Figures.Text(time.Seconds, "s"),
         Power power => Figures.Text((double)power.Watts, "W"),
         Ratio ratio => Figures.Digits(ratio.DecimalFractions),
+        PulseLifePoint point => $"{Figures.Digits(point.Share)} at {Figures.Digits(point.Starts)} starts",
         Enum name => Words(name.ToString()),
         System.Collections.IEnumerable items => string.Join(", ", items.Cast<object?>().Select(Worded)) is { Length: > 0 } joined ? joined : "none",
         _ => Shown.Text(value.ToString()),
