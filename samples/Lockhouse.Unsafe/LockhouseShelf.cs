@@ -300,4 +300,14 @@ public static class LockhouseShelf
         Loads = [Sled with { InputCapacitance = 2.2.Millifarads(), InputCapacitorEsr = 20.Milliohms(), EnablesAt = EnablesAt.PowerGood }],
         Surroundings = Cabin,
     };
+
+    public static readonly Rail SledRestarting = new()
+    {
+        From = Plant,
+        Path = [Parts.Reed25.As("F69"), SledTrace, Parts.Warm20.As("RT1")], // RAIL0405
+        Return = Return.Mirrored,
+        Loads = [Sled with { InputCapacitance = 4.7.Millifarads(), InputCapacitorEsr = 20.Milliohms(), StartsInLife = 5000 }],
+        Surroundings = Cabin,
+        ShortestOutage = 1.Seconds(),
+    };
 }

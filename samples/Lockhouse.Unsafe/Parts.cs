@@ -117,6 +117,19 @@ public static class Parts
         OperatingTemperature = Band.Of((-40).Celsius(), 85.Celsius()),
     };
 
+    /// <summary>A thermistor that limits only while it is cold.</summary>
+    public static readonly InrushLimiter Warm20 = new()
+    {
+        PartNumber = "Warm20",
+        Citation = Invented,
+        ColdResistance = Band.Of(0.8.Ohms(), 1.2.Ohms()),
+        HotResistance = Band.Of(20.Milliohms(), 30.Milliohms()),
+        RecoveryTime = 90.Seconds(),
+        MaxEnergy = 40.Joules(),
+        MaxCurrent = 20.Amperes(),
+        Derating = [new(25.Celsius(), 1.00), new(65.Celsius(), 1.00), new(125.Celsius(), 0.40)],
+    };
+
     /// <summary>200 A, feeds the whole cabin.</summary>
     public static readonly Fuse Weir200 = Reed25 with
     {

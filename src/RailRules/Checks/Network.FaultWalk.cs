@@ -28,7 +28,7 @@ public sealed partial class Network
     }
 
     /// <summary>Walks from a fault to everything that can drive current into it.</summary>
-    private sealed partial class FaultWalk(Network network, bool least, bool coldLimiters = false)
+    private sealed partial class FaultWalk(Network network, bool least, Limiters limiters = Limiters.Running)
     {
         /// <summary>What no connection and no source goes below: it keeps the circuit solvable and changes no third digit.</summary>
         private const double LeastResistance = 1e-7;
@@ -212,7 +212,7 @@ public sealed partial class Network
                 return;
             }
 
-            var series = network.ColdSeries(rail, feed, 0, Items(feed.Path).Length, -1, coldLimiters: coldLimiters);
+            var series = network.ColdSeries(rail, feed, 0, Items(feed.Path).Length, -1, limiters: limiters);
             if (series.Resistance is { Low: 0, High: 0 } && series.Inductance.High == 0 && !series.BlocksReverse && series.Gaps.Count == 0 && Items(feed.Path).Length == 0)
             {
                 Above(supplying.From, node, route, rail);
@@ -275,7 +275,7 @@ public sealed partial class Network
                 return;
             }
 
-            var series = network.ColdSeries(rail, null, 0, path.Length, -1, coldLimiters: coldLimiters);
+            var series = network.ColdSeries(rail, null, 0, path.Length, -1, limiters: limiters);
             var above = circuit.AddNode();
             if (Link(above, node, series))
             {
@@ -286,7 +286,7 @@ public sealed partial class Network
         /// <summary>From where feeds join, down the rail's own path to its end.</summary>
         private void Down(Rail rail, int node, Route route)
         {
-            var series = network.ColdSeries(rail, null, 0, Items(rail.Path).Length, -1, coldLimiters: coldLimiters);
+            var series = network.ColdSeries(rail, null, 0, Items(rail.Path).Length, -1, limiters: limiters);
             if (series.BlocksReverse)
             {
                 return;
@@ -335,7 +335,7 @@ public sealed partial class Network
                 }
 
                 var feed = suppliers[k].Feed;
-                var series = feed is null ? new FaultSeries() : network.ColdSeries(rail, feed, 0, Items(feed.Path).Length, -1, coldLimiters: coldLimiters);
+                var series = feed is null ? new FaultSeries() : network.ColdSeries(rail, feed, 0, Items(feed.Path).Length, -1, limiters: limiters);
                 if (series.BlocksReverse || joints.ContainsKey(rail))
                 {
                     continue;

@@ -125,6 +125,22 @@ public sealed partial class Network
         private static Range Sum(Range a, Range b) => new(a.Low + b.Low, a.High + b.High);
     }
 
+    /// <summary>How inrush limiters stand.</summary>
+    private enum Limiters
+    {
+        /// <summary>The rail is up: they are hot or bypassed.</summary>
+        Running,
+
+        /// <summary>The rail starts after a long time: they are cold.</summary>
+        Cold,
+
+        /// <summary>The rail starts again after its shortest outage: they are hot but for those whose bypass has opened or that have cooled down.</summary>
+        Restarted,
+    }
+
+    private bool IsCold(Rail rail, InrushLimiter limiter, Limiters limiters) =>
+        limiters == Limiters.Cold || (limiters == Limiters.Restarted && (limiter.Bypass == true || HasCooled(rail, limiter)));
+
     /// <summary>Elements from one index up to another (exclusive) of a path, with their share of the return, cold and new.</summary>
     /// <param name="rail">The rail.</param>
     /// <param name="feed">The feed whose path it is; null: the rail's own.</param>
@@ -132,8 +148,8 @@ public sealed partial class Network
     /// <param name="end">The index after the last element.</param>
     /// <param name="without">The element of the path that is left out; −1: none.</param>
     /// <param name="withoutInReturn">The element of the return that is left out.</param>
-    /// <param name="coldLimiters">Whether inrush limiters are cold.</param>
-    private FaultSeries ColdSeries(Rail rail, Feed? feed, int first, int end, int without, Element? withoutInReturn = null, bool coldLimiters = false)
+    /// <param name="limiters">How inrush limiters stand.</param>
+    private FaultSeries ColdSeries(Rail rail, Feed? feed, int first, int end, int without, Element? withoutInReturn = null, Limiters limiters = Limiters.Running)
     {
         var path = Items(feed is null ? rail.Path : feed.Path);
         var result = new FaultSeries();
@@ -148,7 +164,7 @@ public sealed partial class Network
         {
             if (path[i] is { } element && i != without)
             {
-                result.Add(ColdElement(rail, element, Label(element, rail, i), loop: true, coldLimiters));
+                result.Add(ColdElement(rail, element, Label(element, rail, i), loop: true, limiters));
             }
             else if (path[i] is { } own && i == without)
             {
@@ -158,13 +174,13 @@ public sealed partial class Network
 
         if (first < end && path.Length > 0)
         {
-            AddColdReturn(result, rail, feed, path, first, end, withoutInReturn, coldLimiters);
+            AddColdReturn(result, rail, feed, path, first, end, withoutInReturn, limiters);
         }
 
         return result;
     }
 
-    private void AddColdReturn(FaultSeries result, Rail rail, Feed? feed, ImmutableArray<Element> path, int first, int end, Element? without, bool coldLimiters)
+    private void AddColdReturn(FaultSeries result, Rail rail, Feed? feed, ImmutableArray<Element> path, int first, int end, Element? without, Limiters limiters)
     {
         object owner = (object?)feed ?? rail;
         var back = feed is null ? rail.Return : feed.Return;
@@ -200,7 +216,7 @@ public sealed partial class Network
         {
             if (elements[i] is { } element && !ReferenceEquals(element, without))
             {
-                series.Add(ColdElement(rail, element, Label(element, rail, i), loop: false, coldLimiters));
+                series.Add(ColdElement(rail, element, Label(element, rail, i), loop: false, limiters));
             }
         }
 
@@ -219,7 +235,7 @@ public sealed partial class Network
     }
 
     /// <summary>One element, cold and new. The inductance of a loop counts once, with the live conductor; a stated one counts for each conductor.</summary>
-    private FaultSeries ColdElement(Rail rail, Element element, string label, bool loop, bool coldLimiters = false)
+    private FaultSeries ColdElement(Rail rail, Element element, string label, bool loop, Limiters limiters = Limiters.Running)
     {
         var result = new FaultSeries { BlocksReverse = Blocks(element) };
         if (element is ParallelGroup group)
@@ -239,7 +255,7 @@ public sealed partial class Network
                 {
                     if (parts[i] is { } part)
                     {
-                        inner.Add(ColdElement(rail, part, Label(part, rail, i), loop, coldLimiters));
+                        inner.Add(ColdElement(rail, part, Label(part, rail, i), loop, limiters));
                     }
                 }
 
@@ -266,9 +282,10 @@ public sealed partial class Network
             SenseResistor sense => Compact(nameof(SenseResistor.Resistance), sense.Resistance?.Min.Ohms, null),
             Inductor inductor => Compact(nameof(Inductor.Resistance), inductor.Resistance?.Min.Ohms * Conductors.TemperatureFactor(Conductors.CopperCoefficient, cold), inductor.RatedCurrent?.Amperes),
 
-            // An inrush limiter is hot or bypassed when a fault comes while the rail is up; cold when the rail starts.
-            InrushLimiter limiter when coldLimiters => Compact(nameof(InrushLimiter.ColdResistance), limiter.ColdResistance?.Min.Ohms, null),
-            InrushLimiter limiter => Compact(nameof(InrushLimiter.HotResistance), limiter.HotResistance?.Min.Ohms ?? 0, null),
+            InrushLimiter limiter when IsCold(rail, limiter, limiters) => Compact(nameof(InrushLimiter.ColdResistance), limiter.ColdResistance?.Min.Ohms, null),
+            InrushLimiter { HotResistance: null, ColdResistance: { } most } limiter when !IsUnknown(limiter, nameof(InrushLimiter.HotResistance)) =>
+                Compact(nameof(InrushLimiter.HotResistance), null, null) with { High = Finite(most.Max.Ohms) },
+            InrushLimiter limiter => Compact(nameof(InrushLimiter.HotResistance), limiter.HotResistance?.Min.Ohms, null),
             BlockingDiode diode => Range.Exactly(Finite(diode.Resistance?.Min.Ohms ?? 0)),
             _ => Range.Exactly(0),
         };

@@ -25,7 +25,7 @@ public sealed partial class Network
 
     /// <summary>The inrush through a part; null: there is no capacitor behind it.</summary>
     /// <param name="place">The part.</param>
-    /// <param name="hotLimiters">Whether inrush limiters are still hot from the time before.</param>
+    /// <param name="hotLimiters">Whether inrush limiters are still hot from the time before, those that cannot be excepted.</param>
     internal Inrush? InrushOf(PartPlace place, bool hotLimiters = false)
     {
         if (!inrushes.TryGetValue((place.Place, place.Part, hotLimiters), out var known))
@@ -100,7 +100,7 @@ public sealed partial class Network
             (most, best) = (new InrushEnd(double.PositiveInfinity, double.PositiveInfinity), default);
         }
 
-        var share = ShareOf(place);
+        var share = ShareOf(place, StateOf(hot));
         (most, best) = (new InrushEnd(most.Integral * share.High * share.High, most.Peak * share.High), new InrushEnd(best.Integral * share.Low * share.Low, best.Peak * share.Low));
         if (share.High < 1)
         {
@@ -179,7 +179,7 @@ public sealed partial class Network
         var free = new InrushEnd(0, 0);
         if (behind.Charged > 0 && gate is null)
         {
-            free = new FaultWalk(this, least, !hot).Start(place, series, behind, voltage.Value, load, gaps, assumptions, working);
+            free = new FaultWalk(this, least, StateOf(hot)).Start(place, series, behind, voltage.Value, load, gaps, assumptions, working);
         }
 
         var limited = new List<(double Capacitance, double Current, double Power)>(behind.Limited);
@@ -278,10 +278,10 @@ public sealed partial class Network
         var series = new FaultSeries();
         if (place.Feed is { } feed)
         {
-            series.Add(ColdSeries(place.Rail, feed, 0, Items(feed.Path).Length, -1, coldLimiters: !hot));
+            series.Add(ColdSeries(place.Rail, feed, 0, Items(feed.Path).Length, -1, limiters: StateOf(hot)));
         }
 
-        series.Add(ColdSeries(place.Rail, null, 0, Items(place.Rail.Path).Length, -1, coldLimiters: !hot));
+        series.Add(ColdSeries(place.Rail, null, 0, Items(place.Rail.Path).Length, -1, limiters: StateOf(hot)));
         return series;
     }
 
@@ -327,7 +327,7 @@ public sealed partial class Network
     }
 
     /// <summary>The part of the current that flows in the branch of a part in parallel groups, by cold resistances.</summary>
-    private Range ShareOf(PartPlace place)
+    private Range ShareOf(PartPlace place, Limiters limiters)
     {
         double low = 1, high = 1;
         foreach (var (group, branch) in place.Branches)
@@ -339,7 +339,7 @@ public sealed partial class Network
                 {
                     if (element is not null)
                     {
-                        sum.Add(ColdElement(place.Rail, element, "", loop: true));
+                        sum.Add(ColdElement(place.Rail, element, "", loop: true, limiters));
                     }
                 }
 
@@ -469,10 +469,10 @@ public sealed partial class Network
             return leg;
         }
 
-        var series = ColdSeries(rail, null, 0, Items(rail.Path).Length, -1, coldLimiters: !hot);
+        var series = ColdSeries(rail, null, 0, Items(rail.Path).Length, -1, limiters: StateOf(hot));
         if (feed is not null)
         {
-            series.Add(ColdSeries(rail, feed, 0, Items(feed.Path).Length, -1, coldLimiters: !hot));
+            series.Add(ColdSeries(rail, feed, 0, Items(feed.Path).Length, -1, limiters: StateOf(hot)));
         }
 
         leg.Gaps.AddRange(series.Gaps);

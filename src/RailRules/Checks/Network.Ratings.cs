@@ -92,6 +92,16 @@ public sealed partial class Network
         return Judged(rating, margins, null);
     }
 
+    /// <summary>What an inrush limiter carries for ever in the hottest air.</summary>
+    internal Rating CarriedBy(PartPlace place)
+    {
+        var limiter = (InrushLimiter)place.Part;
+        var margins = PolicyAt(place.Rail, limiter.Policy, limiter);
+        var rating = new Rating(limiter, nameof(InrushLimiter.MaxCurrent), place.Label, limiter.MaxCurrent?.Amperes);
+        AddSite(rating, margins, AirAt(place.Rail, limiter.Surroundings, limiter), Items(limiter.Derating), null, null, hasReference: false);
+        return Judged(rating, margins, null);
+    }
+
     private static void MultiplyByPolicy(Rating rating, DesignPolicy policy, string datum, double share, string words) =>
         rating.Multiply(Range.Exactly(share), words, $"{Figures.Digits(share)} {words}", PolicySource(policy, datum), new DatumPlace(policy, datum));
 

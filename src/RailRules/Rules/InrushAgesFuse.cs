@@ -16,7 +16,7 @@ public sealed class InrushAgesFuse : Rule
     /// <inheritdoc/>
     public override IEnumerable<Check> Apply(Network network)
     {
-        foreach (var rail in network.Rails)
+        foreach (var rail in network.JudgedRails)
         {
             foreach (var hidden in Subject.Hidden(Description, network, rail, nameof(Rail.Loads), nameof(Rail.Capacitors)).Where(_ => network.Parts(rail).Any(place => place.Part is Fuse)))
             {

@@ -59,7 +59,7 @@ public sealed class Cases
         ["case-080"] = [new(1, "Sensor", "F1"), new(2, "Sensor", "F1", "RAIL0404", nameof(ResettableFuse.TripCurrent)), new(5, "Sensor", "F1"), new(0, "Sensor", "F1", null, nameof(ResettableFuse.HoldCurrent)), new(3, "Sensor", "Lead")],
         ["case-081"] = [new(1, "Traction", "F1"), new(4, "Traction", "F1"), new(0, "Traction", "F1"), new(2, "Traction", "F1"), new(3, "AheadOfChoke", "F1")],
         ["case-082"] = [new(2, "Crate", "LocalSource"), new(1, "Crate", "BackplaneLead")],
-        ["case-083"] = [new(0, "Input", "F1"), new(1, "Input", "RT1", "RAIL0405")],
+        ["case-083"] = [new(0, "Input", "F1"), new(1, "Input", "RT1", "RAIL0405", nameof(InrushLimiter.HotResistance))],
     };
 
     private static readonly HashSet<string> Existing = [.. Registry.All.Select(rule => rule.Description.Id)];
