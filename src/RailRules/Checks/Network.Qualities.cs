@@ -89,7 +89,7 @@ public sealed partial class Network
     }
 
     /// <summary>The largest settled current (A) of a fault just behind a part.</summary>
-    private (Range Current, ImmutableArray<MissingDatum> Missing) SettledAt(PartPlace place)
+    internal (Range Current, ImmutableArray<MissingDatum> Missing) SettledAt(PartPlace place)
     {
         var front = place.InReturn ? Parts(place.Rail).FirstOrDefault(one => !one.InReturn && ReferenceEquals(one.Feed, place.Feed)) : place;
         if (front is null)

@@ -415,21 +415,28 @@ public sealed partial class Network
                 continue;
             }
 
-            var limit = source switch { Supply supply => supply.CurrentLimit, Converter converter => converter.CurrentLimit, _ => null };
-            var effective = source is Supply { ProspectiveFault: not null } || limit?.Level is not { } level || (limit.LimitedBy == LimitedBy.Firmware && !policy.CreditFirmwareLimits) || IsUnknown(source, nameof(Supply.CurrentLimit))
-                ? double.PositiveInfinity
-                : limit.Style switch
-                {
-                    CurrentLimitStyle.LatchOff when latches => 0,
-                    CurrentLimitStyle.Foldback when limit.FoldbackCurrent is { } folded => Math.Max(level.Max.Amperes, folded.Max.Amperes),
-                    CurrentLimitStyle.Hiccup when limit is { OnTime: { } on, OffTime: { } off } && on.Seconds > 0 => LimitedSource.HiccupEffective(level.Max.Amperes, on.Seconds, off.Seconds),
-                    _ => level.Max.Amperes,
-                };
-            isUnstated |= limit is { LimitedBy: null };
+            var (effective, unstated) = SustainedLimitOf(source, policy, latches);
+            isUnstated |= unstated;
             total += effective;
         }
 
         return (total, isUnstated);
+    }
+
+    /// <summary>The same of one source.</summary>
+    internal (double Limit, bool IsUnstated) SustainedLimitOf(Source source, DesignPolicy policy, bool latches)
+    {
+        var limit = source switch { Supply supply => supply.CurrentLimit, Converter converter => converter.CurrentLimit, _ => null };
+        var effective = source is Supply { ProspectiveFault: not null } || limit?.Level is not { } level || (limit.LimitedBy == LimitedBy.Firmware && !policy.CreditFirmwareLimits) || IsUnknown(source, nameof(Supply.CurrentLimit))
+            ? double.PositiveInfinity
+            : limit.Style switch
+            {
+                CurrentLimitStyle.LatchOff when latches => 0,
+                CurrentLimitStyle.Foldback when limit.FoldbackCurrent is { } folded => Math.Max(level.Max.Amperes, folded.Max.Amperes),
+                CurrentLimitStyle.Hiccup when limit is { OnTime: { } on, OffTime: { } off } && on.Seconds > 0 => LimitedSource.HiccupEffective(level.Max.Amperes, on.Seconds, off.Seconds),
+                _ => level.Max.Amperes,
+            };
+        return (effective, limit is { LimitedBy: null });
     }
 
     /// <summary>

@@ -57,4 +57,10 @@ public static class Placement
     /// <summary>The same part with a reference designator: <c>Parts.Fuses.Weir200.As("F1")</c>.</summary>
     public static T As<T>(this T part, string designator)
         where T : Element => (T)(part with { Designator = designator });
+
+    /// <summary>The same clamp with a reference designator: <c>SledClamp.As("Z1")</c>.</summary>
+    public static TransientSuppressor As(this TransientSuppressor part, string designator) => part with { Designator = designator };
+
+    /// <summary>The same capacitor with a reference designator: <c>BulkCapacitor.As("C1")</c>.</summary>
+    public static Capacitor As(this Capacitor part, string designator) => part with { Designator = designator };
 }

@@ -7,7 +7,7 @@ namespace RailRules.Rules;
 /// </summary>
 /// <remarks>
 /// The tables say what each record's data may be; <see cref="Validate"/> reads them for one object, <see cref="Apply"/> for all that a board reaches.
-/// A part that was copied into several places (<see cref="Placement.As"/>) gives one finding: records that are equal but for their designator are one part.
+/// A part that was copied into several places (<see cref="Placement.As{T}(T, string)"/>) gives one finding: records that are equal but for their designator are one part.
 /// </remarks>
 public sealed partial class ContradictoryDatum : Rule
 {

@@ -39,6 +39,9 @@ internal sealed class Guard
         return guard;
     }
 
+    /// <summary>What stands above the end of what a device protects.</summary>
+    internal static Guard Above(Network network, Protection.FarEnd end) => Above(network, end.Rail, end.Supplier, end.Behind + 1, 0);
+
     private static Guard Above(Network network, Rail rail, int supplier, int before, int joints)
     {
         var result = new Guard();
@@ -116,6 +119,22 @@ internal sealed class Guard
 
         var joined = feeds.Select(feed => feed.Least(of, skip)).ToList();
         return joined.Count == 0 ? least : new Range(Math.Min(least.Low, joined.Sum(one => one.Low)), Math.Min(least.High, joined.Sum(one => one.High)));
+    }
+
+    /// <summary>The largest current (A) that lasts: in series what the device that opens first or the source bounds, of several feeds the sum.</summary>
+    /// <param name="sure">What opens a device for certain.</param>
+    /// <param name="limit">What a source gives for long.</param>
+    internal Range Lasting(Func<Network.DeviceOpening, Range> sure, Func<Source, double> limit)
+    {
+        var least = Range.Exactly(source is null ? double.PositiveInfinity : limit(source));
+        foreach (var stage in series)
+        {
+            // Of parallel devices each statement is of all of them together.
+            least = Lesser(least, new Range(stage.Max(one => sure(one).Low), stage.Max(one => sure(one).High)));
+        }
+
+        var joined = feeds.Select(feed => feed.Lasting(sure, limit)).ToList();
+        return joined.Count == 0 ? least : Lesser(least, new Range(joined.Sum(one => one.Low), joined.Sum(one => one.High)));
     }
 
     /// <summary>The conventional time (s) of the slowest of them.</summary>

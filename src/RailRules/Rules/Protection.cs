@@ -139,13 +139,19 @@ internal static class Protection
     internal static (bool? Holds, ImmutableArray<MissingDatum> Missing, WorkingStep Step) Harmless(
         Network network, Network.PartPlace place, FarEnd end, bool latches, Range sure, ImmutableArray<MissingDatum> sureMissing)
     {
-        var (persistent, missing, step) = Persistent(network, place, end, latches, sure, sureMissing);
+        var policy = network.PolicyAt(place.Rail, place.Part.Policy, place.Part).Policy;
+        var own = network.OpeningOf(place);
+        var isUnstated = false;
+        var missing = new List<MissingDatum>();
+        var here = Lasting(Guard.Above(network, place), place.Rail);
+        here = new Range(Math.Min(here.Low, sure.Low), Math.Min(here.High, sure.High));
+        var last = Lasting(Guard.Above(network, end), end.Rail);
         bool? holds = true;
-        if (network.PolicyAt(place.Rail, place.Part.Policy, place.Part).Policy.PersistentFaultPower is { } power)
+        if (policy.PersistentFaultPower is { } power)
         {
             var high = network.VoltagesOf(end.Rail).High;
             var allowed = high is { IsKnown: true, Value: > 0 } ? (double)power.Watts / high.Value : 0;
-            holds = Both(holds, persistent.High <= allowed * (1 + Weighing.Tolerance) ? true : persistent.Low > allowed ? false : null);
+            holds = Both(holds, last.High <= allowed * (1 + Weighing.Tolerance) ? true : last.Low > allowed ? false : null);
         }
 
         foreach (var element in end.Elements)
@@ -155,10 +161,15 @@ internal static class Protection
                 continue;
             }
 
-            bool? one = Weighing.Covers(bears.ForEver.Low, persistent.High) ? true : Weighing.Covers(bears.ForEver.High, persistent.Low) ? null : false;
+            // What stands in the same series as the device carries its current; where feeds join, it is the sum of theirs.
+            var current = ReferenceEquals(element.Rail, place.Rail) && element.Supplier == place.Supplier ? here : Lasting(Guard.Above(network, element), element.Rail);
+            // Nor can more last than a fault right behind it settles to, where that is known.
+            var one = Bears(bears.ForEver, current);
+            one = one != true && Weighing.Covers(bears.ForEver.Low, network.SettledAt(element).Current.High) ? true : one;
             if (one is null)
             {
                 missing.AddRange(bears.ForEverMissing);
+                missing.AddRange(current.IsExact ? [] : sureMissing);
             }
 
             holds = Both(holds, one);
@@ -168,21 +179,25 @@ internal static class Protection
             }
         }
 
-        return (holds, holds is null ? Subject.Distinct(missing) : [], step);
-    }
-
-    /// <summary>The largest current that can flow for longer than the conventional time, as far as the device and the sources bound it.</summary>
-    private static (Range Current, List<MissingDatum> Missing, WorkingStep Step) Persistent(
-        Network network, Network.PartPlace place, FarEnd end, bool latches, Range sure, ImmutableArray<MissingDatum> sureMissing)
-    {
-        var policy = network.PolicyAt(place.Rail, place.Part.Policy, place.Part).Policy;
-        var (limit, isUnstated) = network.SustainedLimit(place.Rail, policy, latches);
-        var above = Guard.Above(network, place).Sure;
-        var persistent = new Range(Math.Min(Math.Min(sure.Low, above.Low), limit), Math.Min(Math.Min(sure.High, above.High), limit));
-        var by = limit > persistent.High ? (above.High < sure.High ? "a smaller device above" : $"'{place.Label}'")
-            : isUnstated ? "the limit of the sources, taken to be made by hardware" : "the limit of the sources";
+        var opens = Guard.Above(network, end).Lasting(device => ReferenceEquals(device, own) ? sure : device.Sure, _ => double.PositiveInfinity).High;
+        var by = opens > last.High ? (isUnstated ? "the limit of the sources, taken to be made by hardware" : "the limit of the sources")
+            : opens < sure.High ? "a smaller device above"
+            : opens > sure.High ? "the devices of the feeds together"
+            : $"'{place.Label}'";
         by += end.Elements.IsEmpty ? "; no conductor or contact is stated between device and fault" : "";
-        return (persistent, persistent.IsExact ? [] : [.. sureMissing], new WorkingStep("current that can last", "", "", new Figure(persistent.High, "A"), "bounded by " + by));
+        return (holds, holds is null ? Subject.Distinct(missing) : [], new WorkingStep("current that can last", "", "", new Figure(last.High, "A"), "bounded by " + by));
+
+        Range Lasting(Guard above, Rail rail)
+        {
+            var one = above.Lasting(device => ReferenceEquals(device, own) ? sure : device.Sure, source => LimitOf(source));
+            var (limit, unstated) = network.SustainedLimit(rail, policy, latches);
+            isUnstated |= unstated;
+            return new Range(Math.Min(one.Low, limit), Math.Min(one.High, limit));
+        }
+
+        double LimitOf(Source source) => network.SustainedLimitOf(source, policy, latches).Limit;
+
+        static bool? Bears(Range bears, Range current) => Weighing.Covers(bears.Low, current.High) ? true : Weighing.Covers(bears.High, current.Low) ? null : false;
     }
 
     /// <summary>Why a device need not open at an end by itself although the smallest fault there is too small, or slow: capacitors melt it, or a device above opens for certain.</summary>

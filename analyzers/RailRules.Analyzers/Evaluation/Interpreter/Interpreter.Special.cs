@@ -6,15 +6,13 @@ namespace RailRules.Analyzers.Evaluation;
 /// <content>Listed library members that are carried out here, because reflection would do it differently from the program.</content>
 internal sealed partial class Interpreter
 {
-    private static readonly PropertyInfo DesignatorProperty = typeof(Element).GetProperty(nameof(Element.Designator))!;
-
     /// <summary>A member's value in a box, so that null is a value too; null where the member has no special handling.</summary>
     private Box? Special(IMethodSymbol method, MethodBase target, object? self, object?[] arguments, IOperation at, Frame frame)
     {
         var type = target.DeclaringType!;
         if (type == typeof(Placement))
         {
-            return target.Name == nameof(Placement.As) && arguments[0] is Element part ? new Box(Placed(part, (string?)arguments[1], at, frame)) : null;
+            return target.Name == nameof(Placement.As) && arguments[0] is { } part ? new Box(Placed(part, (string?)arguments[1], at, frame)) : null;
         }
 
         if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(Nullable<>))
@@ -153,10 +151,10 @@ internal sealed partial class Interpreter
     private static bool IsOrderedByHash(object? value) =>
         value?.GetType() is { IsGenericType: true, Namespace: "System.Collections.Immutable" } type && (type.Name.StartsWith("ImmutableDictionary`", StringComparison.Ordinal) || type.Name.StartsWith("ImmutableHashSet`", StringComparison.Ordinal));
 
-    private Element Placed(Element part, string? designator, IOperation at, Frame frame)
+    private object Placed(object part, string? designator, IOperation at, Frame frame)
     {
-        var copy = (Element)Clone(part);
-        DesignatorProperty.SetValue(copy, designator);
+        var copy = Clone(part);
+        copy.GetType().GetProperty(nameof(Element.Designator))!.SetValue(copy, designator);
         var origin = new Origin(at.Syntax, frame.Activation.Site, run.Member);
         var record = Provenance.EnterCopy(copy, part, origin);
         var syntax = at is Microsoft.CodeAnalysis.Operations.IInvocationOperation { Arguments: [_, var designatorArgument] } ? designatorArgument.Value.Syntax : at.Syntax;
