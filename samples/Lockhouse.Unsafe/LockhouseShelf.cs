@@ -283,6 +283,15 @@ public static class LockhouseShelf
         Surroundings = Cabin,
     };
 
+    public static readonly Rail SledShorted = new()
+    {
+        From = Plant with { Name = "Annex" },
+        Path = [Parts.Egret20.As("U2"), SledTrace], // RAIL0403
+        Return = Return.Mirrored,
+        Loads = [Sled with { InputCapacitance = 100.Microfarads(), InputCapacitorEsr = 20.Milliohms(), EnablesAt = EnablesAt.PowerGood }],
+        Surroundings = Cabin,
+    };
+
     public static readonly Rail SledInrush = new()
     {
         From = Plant,
@@ -294,7 +303,7 @@ public static class LockhouseShelf
 
     public static readonly Rail SledSlow = new()
     {
-        From = Plant,
+        From = Plant with { Name = "Yard" },
         Path = [Parts.Heron20.As("U1"), SledTrace], // RAIL0402
         Return = Return.Mirrored,
         Loads = [Sled with { InputCapacitance = 2.2.Millifarads(), InputCapacitorEsr = 20.Milliohms(), EnablesAt = EnablesAt.PowerGood }],

@@ -167,11 +167,51 @@ public static class Parts
         StartCurrent = Band.Of(2.Amperes(), 2.2.Amperes(), 2.4.Amperes()),
         StartTimer = Band.Of(18.Milliseconds(), 22.Milliseconds(), 28.Milliseconds()),
         OnResistance = Band.Of(2.Milliohms(), 3.Milliohms(), 5.Milliohms()),
+        SafeOperatingArea = new()
+        {
+            Guaranteed = true,
+            Points =
+            [
+                new(20.Volts(), 400.Amperes(), 1.Microseconds()),
+                new(60.Volts(), 300.Amperes(), 1.Microseconds()),
+                new(20.Volts(), 300.Amperes(), 10.Microseconds()),
+                new(60.Volts(), 120.Amperes(), 10.Microseconds()),
+                new(20.Volts(), 40.Amperes(), 1.Milliseconds()),
+                new(60.Volts(), 15.Amperes(), 1.Milliseconds()),
+                new(20.Volts(), 18.Amperes(), 10.Milliseconds()),
+                new(60.Volts(), 6.Amperes(), 10.Milliseconds()),
+                new(20.Volts(), 12.Amperes(), 100.Milliseconds()),
+                new(60.Volts(), 4.Amperes(), 100.Milliseconds()),
+            ],
+        },
         JunctionTemperatureLimit = 150.Celsius(),
-        AvalancheEnergy = 80.Millijoules(),
+        AvalancheEnergy = 120.Millijoules(),
         Retry = Retry.LatchOff,
         ReverseBlocking = false,
         OperatingTemperature = Band.Of((-40).Celsius(), 125.Celsius()),
         Flammability = Flammability.V0,
+    };
+
+    /// <summary>Its transistor is good for its starts, but not for one into a short circuit until the timer ends.</summary>
+    public static readonly ElectronicFuse Egret20 = Heron20 with
+    {
+        PartNumber = "Egret20",
+        SafeOperatingArea = new()
+        {
+            Guaranteed = true,
+            Points =
+            [
+                new(20.Volts(), 400.Amperes(), 1.Microseconds()),
+                new(60.Volts(), 300.Amperes(), 1.Microseconds()),
+                new(20.Volts(), 300.Amperes(), 10.Microseconds()),
+                new(60.Volts(), 120.Amperes(), 10.Microseconds()),
+                new(20.Volts(), 36.Amperes(), 1.Milliseconds()),
+                new(60.Volts(), 12.Amperes(), 1.Milliseconds()),
+                new(20.Volts(), 6.Amperes(), 10.Milliseconds()),
+                new(60.Volts(), 2.Amperes(), 10.Milliseconds()),
+                new(20.Volts(), 2.4.Amperes(), 100.Milliseconds()),
+                new(60.Volts(), 0.8.Amperes(), 100.Milliseconds()),
+            ],
+        },
     };
 }

@@ -49,6 +49,14 @@ public sealed record ElectronicFuse : Element
     /// <summary>Highest junction temperature (°C).</summary>
     public Temperature? JunctionTemperatureLimit { get; init; }
 
+    /// <summary>
+    /// Highest temperature of the case in use, its own heat included (°C); null: the hottest air around it is taken. Not the limit of the part.
+    /// </summary>
+    public Temperature? CaseTemperature { get; init; }
+
+    /// <summary>Power it dissipates for ever at a case of 25 °C (W). Data sheet: "power dissipation", "P D".</summary>
+    public Power? MaxDissipation { get; init; }
+
     /// <summary>Highest voltage, input to ground, steady (V). Data sheet: "absolute maximum".</summary>
     public ElectricPotential? MaxVoltage { get; init; }
 
@@ -57,6 +65,9 @@ public sealed record ElectronicFuse : Element
 
     /// <summary>What it does after a trip.</summary>
     public Retry? Retry { get; init; }
+
+    /// <summary>Time from giving up to the next try, where it tries again (s). Data sheet: "retry delay", "auto-retry interval", "cooling time".</summary>
+    public Band<Duration>? RetryInterval { get; init; }
 
     /// <summary>Whether it blocks current from load to source.</summary>
     public bool? ReverseBlocking { get; init; }

@@ -114,6 +114,12 @@ public sealed record DesignPolicy
     /// </summary>
     public double StartTimeFactor { get; init; } = 1.00;
 
+    /// <summary>What the current of a guaranteed safe operating area is divided by (0403).</summary>
+    public double SoaFactor { get; init; } = 1.00;
+
+    /// <summary>What the current of a typical safe operating area is divided by (0403). Common practice, no source.</summary>
+    public double SoaFactorTypical { get; init; } = 1.30;
+
     /// <summary>Share of a stand-off voltage that may be used (0104).</summary>
     public double StandOffFraction { get; init; } = 1.00;
 

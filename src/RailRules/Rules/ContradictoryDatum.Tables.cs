@@ -147,6 +147,8 @@ public sealed partial class ContradictoryDatum
             .Number(nameof(DesignPolicy.ProtectBothPolesAbove), policy => policy.ProtectBothPolesAbove.Volts, "V", Bounds.ZeroUp)
             .Number(nameof(DesignPolicy.ResettableHold), policy => policy.ResettableHold, "", Bounds.ShareAboveZero)
             .Number(nameof(DesignPolicy.StartTimeFactor), policy => policy.StartTimeFactor, "", Bounds.OneUp)
+            .Number(nameof(DesignPolicy.SoaFactor), policy => policy.SoaFactor, "", Bounds.OneUp)
+            .Number(nameof(DesignPolicy.SoaFactorTypical), policy => policy.SoaFactorTypical, "", Bounds.OneUp)
             .Number(nameof(DesignPolicy.OverratingRatio), policy => policy.OverratingRatio, "", Bounds.OneUp)
             .Number(nameof(DesignPolicy.VoltageFraction), policy => policy.VoltageFraction, "", Bounds.ShareAboveZero)
             .Number(nameof(DesignPolicy.UnprotectedLength), policy => policy.UnprotectedLength.Meters, "m", Bounds.ZeroUp)
@@ -426,6 +428,7 @@ public sealed partial class ContradictoryDatum
         OfElement<ElectronicFuse>((fuse, report) =>
             {
                 report.Holds(fuse.SafeOperatingArea, nameof(ElectronicFuse.SafeOperatingArea));
+                report.AtLeast(report.Of(nameof(ElectronicFuse.JunctionTemperatureLimit), fuse.JunctionTemperatureLimit?.DegreesCelsius), report.Of(nameof(ElectronicFuse.CaseTemperature), fuse.CaseTemperature?.DegreesCelsius), "°C");
                 report.AtLeast(report.Of(nameof(ElectronicFuse.JunctionTemperatureLimit), fuse.JunctionTemperatureLimit?.DegreesCelsius), report.Max(nameof(ElectronicFuse.OperatingTemperature), fuse.OperatingTemperature, Celsius), "°C");
             })
             .Band(nameof(ElectronicFuse.TripLevel), fuse => fuse.TripLevel, Amperes, "A", Bounds.AboveZero)
@@ -438,6 +441,9 @@ public sealed partial class ContradictoryDatum
             .Band(nameof(ElectronicFuse.StartTimer), fuse => fuse.StartTimer, Seconds, "s", Bounds.ZeroUp)
             .Band(nameof(ElectronicFuse.OnResistance), fuse => fuse.OnResistance, Ohms, "Ω", Bounds.ZeroUp)
             .Number(nameof(ElectronicFuse.JunctionTemperatureLimit), fuse => fuse.JunctionTemperatureLimit?.DegreesCelsius, "°C", Bounds.Celsius)
+            .Number(nameof(ElectronicFuse.CaseTemperature), fuse => fuse.CaseTemperature?.DegreesCelsius, "°C", Bounds.Celsius)
+            .Number(nameof(ElectronicFuse.MaxDissipation), fuse => Watts(fuse.MaxDissipation), "W", Bounds.ZeroUp)
+            .Band(nameof(ElectronicFuse.RetryInterval), fuse => fuse.RetryInterval, Seconds, "s", Bounds.ZeroUp)
             .Number(nameof(ElectronicFuse.MaxVoltage), fuse => fuse.MaxVoltage?.Volts, "V", Bounds.AboveZero)
             .Number(nameof(ElectronicFuse.AvalancheEnergy), fuse => fuse.AvalancheEnergy?.Joules, "J", Bounds.ZeroUp)
             .Band(nameof(ElectronicFuse.OperatingTemperature), fuse => fuse.OperatingTemperature, Celsius, "°C", Bounds.Celsius),

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace RailRules.Rules;
 
 /// <summary>RAIL0101: voltage rating below the highest voltage of the rail, transients included.</summary>
-public sealed partial class VoltageRatingExceeded : Rule
+public sealed class VoltageRatingExceeded : Rule
 {
     /// <inheritdoc/>
     public override RuleDescription Description { get; } = new(
@@ -31,7 +31,7 @@ public sealed partial class VoltageRatingExceeded : Rule
                 if (RatingOf(place) is { } rating)
                 {
                     var subject = Subject.Of(Description, place, rating.Datum);
-                    var surge = Opening.Of(network, place);
+                    var surge = place.Part is ElectronicFuse { AvalancheEnergy: not null } or Switch { AvalancheEnergy: not null } ? null : SwitchOpening.Of(network, place);
                     yield return Judge(network, subject, rating.Volts, voltages.Peak, surge, network.PolicyAt(rail, place.Part.Policy, place.Part), isDevice: true, place.Label);
                 }
             }
@@ -93,7 +93,7 @@ public sealed partial class VoltageRatingExceeded : Rule
     }
 
     private static Check Judge(
-        Network network, Subject subject, double? rated, Network.Voltage voltage, Opening? surge, Network.Margins margins, bool isDevice, string label, double? most = null)
+        Network network, Subject subject, double? rated, Network.Voltage voltage, SwitchOpening? surge, Network.Margins margins, bool isDevice, string label, double? most = null)
     {
         var demand = new Range(voltage.Value, voltage.IsKnown ? voltage.Value : most ?? double.PositiveInfinity);
         var missing = new List<MissingDatum>(voltage.Missing);
