@@ -36,6 +36,11 @@ internal sealed partial class Interpreter
             return new Box(OfSourceType(method, arguments[0], target.Name == "Cast", at, frame));
         }
 
+        if (target.Name == "OfType" && type is { IsGenericType: true } && type.GetGenericTypeDefinition() == typeof(System.Collections.Immutable.ImmutableArray<>) && (types.IsSource(method.TypeArguments[0]) || MentionsSource(method.TypeArguments[0])))
+        {
+            return new Box(OfSourceType(method, self, cast: false, at, frame));
+        }
+
         if (type == typeof(string))
         {
             return OnString(target, arguments, at, frame);

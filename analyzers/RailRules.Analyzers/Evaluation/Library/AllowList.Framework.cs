@@ -160,7 +160,7 @@ internal static partial class AllowList
         type(typeof(ImmutableArray)).Add(Allowed.Linear, "Create CreateRange CreateBuilder ToImmutableArray BinarySearch");
         type(typeof(ImmutableArray<>))
             .Add(Allowed.Constant, "Item Length IsEmpty IsDefault IsDefaultOrEmpty Empty")
-            .Add(Allowed.Linear, "op Equals Add AddRange Insert InsertRange Remove RemoveAt RemoveRange RemoveAll Replace SetItem Contains IndexOf LastIndexOf Sort Slice ToBuilder CastArray As Clear GetEnumerator");
+            .Add(Allowed.Linear, "op Equals Add AddRange Insert InsertRange Remove RemoveAt RemoveRange RemoveAll Replace SetItem Contains IndexOf LastIndexOf Sort Slice ToBuilder CastArray As OfType Clear GetEnumerator");
         type(typeof(ImmutableArray<>.Builder))
             .Add(Allowed.Constant, "Item Count")
             .Add(Allowed.Linear, "ToImmutable ToArray Contains IndexOf")

@@ -118,7 +118,7 @@ internal sealed class LibraryMembers(TypeMap types)
             Rule = rule,
             Guard = Guards.For(found),
             Parameters = parameterTypes,
-            ReturnsSequence = definition == typeof(Enumerable) && closed is MethodInfo { ReturnType: { IsGenericType: true } sequence } && sequence.GetGenericTypeDefinition() == typeof(IEnumerable<>),
+            ReturnsSequence = (definition == typeof(Enumerable) || (found.Name == "OfType" && definition == typeof(System.Collections.Immutable.ImmutableArray<>))) && closed is MethodInfo { ReturnType: { IsGenericType: true } sequence } && sequence.GetGenericTypeDefinition() == typeof(IEnumerable<>),
             ReturnsModel = (closed is MethodInfo { ReturnType: { IsValueType: false } type } ? type : closed is ConstructorInfo { DeclaringType: { IsValueType: false } made } ? made : null)?.Assembly == typeof(Rail).Assembly,
             ReturnsSourceValue = result.IsValueType && MentionsSource(result),
         };

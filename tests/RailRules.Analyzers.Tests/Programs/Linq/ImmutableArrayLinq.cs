@@ -16,4 +16,15 @@ public static class P
     public static readonly ImmutableArray<int> Ordered = [.. N.OrderByDescending(n => n)];
     public static readonly int Element = N.ElementAt(1) + N.Single(n => n == 2);
     public static readonly Dictionary<int, int> Map = N.ToDictionary(n => n, n => n * n);
+    private static readonly ImmutableArray<object> Mixed = [1, "two", 3, new Left("a"), new Right("b"), new Left("c"), null!];
+    public static readonly int OfValues = Mixed.OfType<int>().Sum();
+    public static readonly string OfText = string.Join(",", Mixed.OfType<string>());
+    public static readonly string OfOwn = string.Join(",", Mixed.OfType<Left>().Select(left => left.Name));
+    public static readonly int OfBase = Mixed.OfType<Side>().Count() + default(ImmutableArray<object>).OfType<int>().Count() + ImmutableArray<object>.Empty.OfType<Right>().Count();
+
+    private abstract record Side(string Name);
+
+    private sealed record Left(string Name) : Side(Name);
+
+    private sealed record Right(string Name) : Side(Name);
 }
