@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
 using Microsoft.CodeAnalysis.Diagnostics;
 using RailRules.Analyzers.Evaluation;
 
@@ -30,8 +32,10 @@ public sealed class BoardAnalyzer : DiagnosticAnalyzer
             return;
         }
 
-        var boards = new CompilationBoards(context.Compilation, types, BoardSettings.Of(context.Options.AnalyzerConfigOptionsProvider.GlobalOptions));
+        var boards = new CompilationBoards(context.Compilation, types, BoardSettings.Of(context.Options.AnalyzerConfigOptionsProvider.GlobalOptions) with { Files = context.Options.AnalyzerConfigOptionsProvider.GetOptions });
         context.RegisterSymbolAction(symbol => Analyze(symbol, boards), SymbolKind.NamedType);
+        context.RegisterSyntaxNodeAction(node => AnalyzeUse(node, types), SyntaxKind.SimpleMemberAccessExpression);
+        context.RegisterSyntaxNodeAction(AnalyzeLocal, SyntaxKind.LocalFunctionStatement);
     }
 
     private static void Analyze(SymbolAnalysisContext context, CompilationBoards boards)
@@ -50,7 +54,30 @@ public sealed class BoardAnalyzer : DiagnosticAnalyzer
 
         foreach (var finding in findings)
         {
-            context.ReportDiagnostic(Diagnostic.Create(Descriptors.Of(finding.Id), finding.Location, finding.Others, finding.Properties, finding.Message));
+            context.ReportDiagnostic(finding.Severity is { } severity
+                ? Diagnostic.Create(Descriptors.Of(finding.Id), finding.Location, severity, finding.Others, finding.Properties, finding.Message)
+                : Diagnostic.Create(Descriptors.Of(finding.Id), finding.Location, finding.Others, finding.Properties, finding.Message));
+        }
+    }
+
+    /// <summary>The compiler says that a board has no Model; here is why.</summary>
+    private static void AnalyzeUse(SyntaxNodeAnalysisContext context, KnownTypes types)
+    {
+        var access = (MemberAccessExpressionSyntax)context.Node;
+        if (access.Name.Identifier.ValueText is BoardForm.Model or BoardForm.Review
+            && context.SemanticModel.GetSymbolInfo(access.Expression, context.CancellationToken).Symbol is INamedTypeSymbol type && types.IsBoard(type)
+            && type.GetMembers(access.Name.Identifier.ValueText).IsEmpty && BoardForm.WhyNoModel(type) is { } reason)
+        {
+            context.ReportDiagnostic(Diagnostic.Create(Descriptors.Of(FoundationRules.BadForm.Id), access.Name.GetLocation(), $"board '{type.Name}' is given no Model and no Review(): {reason}"));
+        }
+    }
+
+    private static void AnalyzeLocal(SyntaxNodeAnalysisContext context)
+    {
+        var function = (LocalFunctionStatementSyntax)context.Node;
+        if (function.AttributeLists.Count > 0 && context.SemanticModel.GetDeclaredSymbol(function, context.CancellationToken) is { } method && method.GetAttributes().Any(TeamRules.IsRule))
+        {
+            context.ReportDiagnostic(Diagnostic.Create(Descriptors.Of(FoundationRules.BadForm.Id), function.Identifier.GetLocation(), $"design rule '{method.Name}' cannot work: it is a function inside a method, which nothing else can call; make it a method of its class"));
         }
     }
 }
@@ -62,6 +89,9 @@ internal sealed record Finding(string Id, Location Location, string Message)
     public const string Rule = "rule";
 
     public ImmutableArray<Location> Others { get; init; } = [];
+
+    /// <summary>Its own severity, where that is not its rule's.</summary>
+    public DiagnosticSeverity? Severity { get; init; }
 
     public ImmutableDictionary<string, string?> Properties { get; init; } = ImmutableDictionary<string, string?>.Empty;
 }

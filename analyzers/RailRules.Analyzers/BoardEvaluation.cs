@@ -9,13 +9,14 @@ namespace RailRules.Analyzers;
 /// </summary>
 internal sealed class BoardEvaluation
 {
-    private BoardEvaluation(INamedTypeSymbol board, BoardWaivers waivers, ImmutableArray<MemberResult> members, ImmutableArray<Rail> rails, ImmutableArray<Check> checks, long steps, bool overBudget)
+    private BoardEvaluation(INamedTypeSymbol board, BoardWaivers waivers, ImmutableArray<MemberResult> members, ImmutableArray<Rail> rails, ImmutableArray<Check> checks, TeamRuns team, long steps, bool overBudget)
     {
         Board = board;
         Waivers = waivers;
         Members = members;
         Rails = rails;
         Checks = checks;
+        Team = team;
         Steps = steps;
         OverBudget = overBudget;
     }
@@ -33,12 +34,15 @@ internal sealed class BoardEvaluation
 
     public ImmutableArray<Check> Checks { get; }
 
+    /// <summary>What the team's own rules gave on this board.</summary>
+    public TeamRuns Team { get; }
+
     /// <summary>The sum of the steps of all members reached, kept results included, so that neither order nor reuse changes it.</summary>
     public long Steps { get; }
 
     public bool OverBudget { get; }
 
-    public static BoardEvaluation Run(INamedTypeSymbol board, KnownTypes types, EvaluationSession session, BoardSettings settings, CancellationToken cancellation)
+    public static BoardEvaluation Run(INamedTypeSymbol board, KnownTypes types, EvaluationSession session, BoardSettings settings, TeamRuleSet rules, CancellationToken cancellation)
     {
         var own = MembersOf(board, types).ToList();
         var values = new List<object?>(own.Count);
@@ -53,23 +57,7 @@ internal sealed class BoardEvaluation
         }
 
         long steps = 0;
-        while (pending.Count > 0)
-        {
-            var member = pending.Dequeue();
-            if (!seen.Add(member))
-            {
-                continue;
-            }
-
-            var result = session.Evaluate(member, cancellation);
-            reached.Add(result);
-            steps += result.Steps;
-            foreach (var read in result.Reads)
-            {
-                pending.Enqueue(read);
-            }
-        }
-
+        Reach();
         var overBudget = steps > settings.Limits.Steps || reached.Any(result => result.Problems.Any(problem => problem.Kind == ProblemKind.Budget));
         var rails = new List<Rail>();
         if (!overBudget)
@@ -83,8 +71,54 @@ internal sealed class BoardEvaluation
 
         cancellation.ThrowIfCancellationRequested();
         var waivers = BoardWaivers.Of(board, reached, types);
-        var checks = rails.Count == 0 ? [] : Engine.Check(rails, waivers.Options with { IsUnknown = session.IsUnknown, Today = settings.Today });
-        return new BoardEvaluation(board, waivers, [.. reached], [.. rails], checks, steps, overBudget);
+        var team = new TeamRuns(rules, session, settings.Limits.Steps, steps, cancellation);
+        var checks = rails.Count == 0 ? [] : Engine.Check(rails, waivers.Options with
+        {
+            IsUnknown = (owner, datum) => owner is TeamRule || session.IsUnknown(owner, datum),
+            Today = settings.Today,
+            DesignRules = team.Rules,
+            Board = rules.NeedBoards ? ModelOf(board, own, values, types) : null,
+        });
+        foreach (var read in team.Reads)
+        {
+            pending.Enqueue(read);
+        }
+
+        Reach();
+        return new BoardEvaluation(board, waivers, [.. reached], [.. rails], checks, team, steps, overBudget);
+
+        void Reach()
+        {
+            while (pending.Count > 0)
+            {
+                var member = pending.Dequeue();
+                if (!seen.Add(member))
+                {
+                    continue;
+                }
+
+                var result = session.Evaluate(member, cancellation);
+                reached.Add(result);
+                steps += result.Steps;
+                foreach (var read in result.Reads)
+                {
+                    pending.Enqueue(read);
+                }
+            }
+        }
+    }
+
+    /// <summary>The board as the generated Model describes it.</summary>
+    private static BoardModel ModelOf(INamedTypeSymbol board, List<ISymbol> members, List<object?> values, KnownTypes types)
+    {
+        var builder = new BoardModelBuilder(board.Name);
+        for (var i = 0; i < members.Count; i++)
+        {
+            builder.Member(BoardWaivers.NameWithin(board, members[i]));
+            ModelWalk.Describe(builder, "", values[i]);
+        }
+
+        return builder.Build();
     }
 
     /// <summary>The static members of a board and of the types nested in it, in the order in which they stand.</summary>

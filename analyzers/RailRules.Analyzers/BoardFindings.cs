@@ -8,15 +8,26 @@ namespace RailRules.Analyzers;
 /// <summary>The findings of a board: its failing and undecided checks, what could not be evaluated, and a form that cannot work.</summary>
 internal static class BoardFindings
 {
-    public static ImmutableArray<Finding> Of(BoardEvaluation board, KnownTypes types, EvaluationSession session, BoardSettings settings, CancellationToken cancellation)
+    public static ImmutableArray<Finding> Of(BoardEvaluation board, KnownTypes types, EvaluationSession session, BoardSettings settings, TeamRuleSet rules, CancellationToken cancellation)
     {
         var findings = new List<Finding>();
         AddForm(board, types, findings, cancellation);
         AddToday(board, settings, findings);
         AddBudget(board, settings.Limits, findings, cancellation);
         AddProblems(board, session, findings);
-        AddChecks(board, types, session, findings, cancellation);
+        AddCarried(board, rules, findings, cancellation);
+        AddChecks(board, types, session, settings, rules, findings, cancellation);
         return [.. findings.OrderBy(finding => finding.Location.SourceTree?.FilePath, StringComparer.Ordinal).ThenBy(finding => finding.Location.SourceSpan.Start).ThenBy(finding => finding.Id, StringComparer.Ordinal)];
+    }
+
+    /// <summary>Rules of references are code of compiled assemblies, which is never run here.</summary>
+    private static void AddCarried(BoardEvaluation board, TeamRuleSet rules, List<Finding> findings, CancellationToken cancellation)
+    {
+        foreach (var assembly in rules.Carried.GroupBy(rule => rule.Method.ContainingAssembly, SymbolEqualityComparer.Default))
+        {
+            var ids = string.Join(", ", assembly.Select(rule => rule.Id));
+            findings.Add(new Finding(FoundationRules.ForeignValue.Id, Places.Declaration(board.Board, cancellation), $"design {(assembly.Count() == 1 ? "rule" : "rules")} {ids} of '{assembly.Key!.Name}': code of another assembly, which is not run at compile time; Review() of '{board.Board.Name}' runs it"));
+        }
     }
 
     private static void AddForm(BoardEvaluation board, KnownTypes types, List<Finding> findings, CancellationToken cancellation)
@@ -35,6 +46,11 @@ internal static class BoardFindings
         if (reason is not null)
         {
             findings.Add(new Finding(FoundationRules.BadForm.Id, Places.Declaration(type, cancellation), reason));
+        }
+
+        if (BoardForm.WhyNoModel(type) is not null && TeamRules.IsPartial(type) && BoardForm.Clash(type) is { } clash)
+        {
+            findings.Add(new Finding(FoundationRules.BadForm.Id, clash.Locations.FirstOrDefault(place => place.IsInSource) ?? Places.Declaration(type, cancellation), $"'{clash.Name}' is a name that the generated Model and Review() of board '{type.Name}' need; give it another name, or take 'partial' away and the board is given neither"));
         }
 
         foreach (var member in type.GetMembers())
@@ -114,26 +130,43 @@ internal static class BoardFindings
         return false;
     }
 
-    private static void AddChecks(BoardEvaluation board, KnownTypes types, EvaluationSession session, List<Finding> findings, CancellationToken cancellation)
+    private static void AddChecks(BoardEvaluation board, KnownTypes types, EvaluationSession session, BoardSettings settings, TeamRuleSet rules, List<Finding> findings, CancellationToken cancellation)
     {
         // The same wrong expression makes the same finding on each of the rails it builds: one finding a place, the worst first, the others counted.
         var groups = new Dictionary<(string Rule, SyntaxTree? Tree, TextSpan Span), List<(Check Check, Finding Finding)>>();
         var order = new List<(string, SyntaxTree?, TextSpan)>();
         foreach (var check in board.Checks)
         {
-            if (check.Verdict is not (Verdict.Fails or Verdict.Waived) || !Descriptors.TryGet(check.Rule, out _) || BelongsElsewhere(check, board, types, session))
+            if (check.Verdict is not (Verdict.Fails or Verdict.Waived) || !(Descriptors.TryGet(check.Rule, out _) || rules.Find(check.Rule) is not null) || BelongsElsewhere(check, board, types, session))
             {
                 continue;
             }
 
             var location = LocationOf(check, board, session, cancellation);
             var finding = new Finding(check.Rule, location, check.Message) { Others = OthersOf(check, location, session) };
+            if (rules.Find(check.Rule) is { } own)
+            {
+                var severity = settings.SeverityOf(own.Id, location.SourceTree) ?? own.Severity;
+                if (severity == FindingSeverity.Off)
+                {
+                    continue;
+                }
+
+                finding = finding with
+                {
+                    Id = FoundationRules.OfTeam.Id,
+                    Message = $"{own.Id}: {check.Message}",
+                    Severity = severity switch { FindingSeverity.Error => DiagnosticSeverity.Error, FindingSeverity.Warning => DiagnosticSeverity.Warning, _ => DiagnosticSeverity.Info },
+                    Properties = finding.Properties.Add(Finding.Rule, own.Id).Add("title", own.Title).Add("help", own.Help),
+                };
+            }
+
             if (check.Waiver is { } waiver)
             {
                 finding = new Finding(FoundationRules.Waived.Id, location, $"{check.Rule} is waived: {check.Message}; reason: {waiver.Text}")
                 {
                     Others = board.Waivers.LocationOf(waiver) is { } written ? finding.Others.Insert(0, written) : finding.Others,
-                    Properties = finding.Properties.Add(Finding.Rule, check.Rule),
+                    Properties = ImmutableDictionary<string, string?>.Empty.Add(Finding.Rule, check.Rule),
                 };
             }
 

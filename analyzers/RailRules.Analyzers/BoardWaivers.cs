@@ -58,7 +58,7 @@ internal sealed class BoardWaivers
         return result;
     }
 
-    private static string NameWithin(INamedTypeSymbol board, ISymbol member)
+    public static string NameWithin(INamedTypeSymbol board, ISymbol member)
     {
         var name = member.Name;
         for (var type = member.ContainingType; type is not null && !SymbolEqualityComparer.Default.Equals(type, board); type = type.ContainingType)

@@ -13,6 +13,7 @@ internal sealed class CompilationBoards
     private readonly BoardSettings settings;
     private readonly Lazy<EvaluationSession> session;
     private readonly Lazy<ImmutableArray<INamedTypeSymbol>> boards;
+    private readonly Lazy<TeamRuleSet> rules;
     private readonly ConcurrentDictionary<INamedTypeSymbol, BoardEvaluation> evaluations = new(SymbolEqualityComparer.Default);
 
     public CompilationBoards(Compilation compilation, KnownTypes types, BoardSettings? settings = null)
@@ -21,6 +22,7 @@ internal sealed class CompilationBoards
         this.types = types;
         this.settings = settings ?? new BoardSettings();
         session = new Lazy<EvaluationSession>(() => EvaluationSession.TryCreate(compilation, this.settings.Limits)!);
+        rules = new Lazy<TeamRuleSet>(() => TeamRuleSet.Of(compilation, CancellationToken.None));
         boards = new Lazy<ImmutableArray<INamedTypeSymbol>>(() => FindBoards(compilation.Assembly.GlobalNamespace, types));
     }
 
@@ -36,16 +38,28 @@ internal sealed class CompilationBoards
         {
             // A nested type lies inside its board's declaration and is reported with it.
             return SymbolEqualityComparer.Default.Equals(board, type)
-                ? session.Value.OnDeepStack(() => BoardFindings.Of(Evaluate(type, cancellation), types, session.Value, settings, cancellation))
+                ? session.Value.OnDeepStack(() => Ordered(BoardFindings.Of(Evaluate(type, cancellation), types, session.Value, settings, rules.Value, cancellation).Concat(TeamRuleFindings.Of(type, this, cancellation))))
                 : [];
         }
 
         var members = types.ModelMembers(type).Where(member => types.HoldsLibraryTypes(TypeOf(member))).ToList();
         var mayBeRead = members.Count > 0 || (!boards.Value.IsEmpty && type.GetMembers().Any(member => member is IFieldSymbol { IsStatic: true, IsConst: false } or IPropertySymbol { IsStatic: true }));
-        return mayBeRead || types.WaiversOn(type).Any()
+        var found = mayBeRead || types.WaiversOn(type).Any()
             ? session.Value.OnDeepStack(() => PartFindings.Of(type, members, this, types, session.Value, cancellation))
             : [];
+        return TeamRules.In(type, cancellation).Any()
+            ? session.Value.OnDeepStack(() => Ordered(found.Concat(TeamRuleFindings.Of(type, this, cancellation))))
+            : found;
     }
+
+    private static ImmutableArray<Finding> Ordered(IEnumerable<Finding> findings) =>
+        [.. findings.OrderBy(finding => finding.Location.SourceTree?.FilePath, StringComparer.Ordinal).ThenBy(finding => finding.Location.SourceSpan.Start).ThenBy(finding => finding.Id, StringComparer.Ordinal)];
+
+    /// <summary>The rules of the team's own.</summary>
+    public TeamRuleSet Rules => rules.Value;
+
+    /// <summary>What the build says.</summary>
+    public BoardSettings Settings => settings;
 
     /// <summary>The board classes of the compilation, in order of their names.</summary>
     public ImmutableArray<INamedTypeSymbol> Boards => boards.Value;
@@ -69,7 +83,7 @@ internal sealed class CompilationBoards
     }
 
     private BoardEvaluation Evaluate(INamedTypeSymbol board, CancellationToken cancellation) =>
-        evaluations.GetOrAdd(board, key => BoardEvaluation.Run(key, types, session.Value, settings, cancellation));
+        evaluations.GetOrAdd(board, key => BoardEvaluation.Run(key, types, session.Value, settings, rules.Value, cancellation));
 
     private static ITypeSymbol TypeOf(ISymbol member) => member is IFieldSymbol field ? field.Type : ((IPropertySymbol)member).Type;
 

@@ -48,6 +48,10 @@ internal static class FoundationRules
         "RAIL0015", "A waived finding", RuleSeverity.Information,
         "A check that fails or is undecided and that the team has waived, with the reason; it stays in every review.");
 
+    public static readonly RuleDescription OfTeam = new(
+        "RAIL0910", "A finding of a rule of the team's own", RuleSeverity.Warning,
+        "A rule marked [DesignRule] finds something; its own id stands first in the message and in the properties, and its own severity applies.");
+
     public static readonly IReadOnlyList<RuleDescription> All =
-        [NotComputable, BudgetExceeded, UnreadTable, UnreachedRail, Throws, NotInitialised, BadForm, ForeignValue, Unchecked, Waived];
+        [NotComputable, BudgetExceeded, UnreadTable, UnreachedRail, Throws, NotInitialised, BadForm, ForeignValue, Unchecked, Waived, OfTeam];
 }

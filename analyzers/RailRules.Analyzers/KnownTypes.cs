@@ -55,6 +55,9 @@ internal sealed class KnownTypes
         return found;
     }
 
+    /// <summary>Whether the type is one of this library's.</summary>
+    public bool IsOfLibrary(ITypeSymbol type) => SymbolEqualityComparer.Default.Equals(type.ContainingAssembly, library);
+
     /// <summary>Whether a value of this type is, or may hold, objects of the model.</summary>
     public bool MayHoldModel(ITypeSymbol? type) => Holds(type, IsModelOrOpen, 0);
 
@@ -73,6 +76,10 @@ internal sealed class KnownTypes
         {
             switch (member)
             {
+                case IFieldSymbol { Type: { Name: nameof(BoardModel) } held } when IsOfLibrary(held):
+                case IPropertySymbol { Type: { Name: nameof(BoardModel) } given } when IsOfLibrary(given):
+                    // A board's own description, which the generator adds.
+                    break;
                 case IFieldSymbol { IsStatic: true, IsConst: false, IsImplicitlyDeclared: false } field when MayHoldModel(field.Type):
                 case IPropertySymbol { IsStatic: true, IsIndexer: false, GetMethod: not null, PartialDefinitionPart: null } property when MayHoldModel(property.Type):
                     yield return member;

@@ -65,6 +65,52 @@ internal static class ModelWalk
         }
     }
 
+    /// <summary>Adds what a value holds to the description of a board, with names as the generated code gives them.</summary>
+    public static void Describe(BoardModelBuilder builder, string at, object? value)
+    {
+        if (value is Evaluation.UserObject user)
+        {
+            if (builder.Enter(user))
+            {
+                for (var i = 0; i < user.Slots.Length; i++)
+                {
+                    if (user.Layout.Counts(i))
+                    {
+                        Describe(builder, at + "." + user.Layout.Fields[i].Name, user.Slots[i]);
+                    }
+                }
+            }
+        }
+        else if (value is not null && IsTuple(value))
+        {
+            var index = 0;
+            foreach (var item in TupleItems(value))
+            {
+                Describe(builder, $"{at}.Item{++index}", item);
+            }
+        }
+        else if (value is IDictionary map)
+        {
+            foreach (DictionaryEntry entry in map)
+            {
+                Describe(builder, at + ".Keys", entry.Key);
+                Describe(builder, at + BoardModelBuilder.Key(entry.Key), entry.Value);
+            }
+        }
+        else if (value is IEnumerable items && !IsLeaf(value) && value.GetType().Assembly != typeof(Rail).Assembly)
+        {
+            var index = 0;
+            foreach (var item in Items(items))
+            {
+                Describe(builder, at + BoardModelBuilder.Index(index++), item);
+            }
+        }
+        else if (value?.GetType().Assembly == typeof(Rail).Assembly)
+        {
+            builder.Add(at, value);
+        }
+    }
+
     /// <summary>What a value that is no source holds: the items of collections and tuples, the properties of the user's objects and of feeds and groups.</summary>
     public static IEnumerable<object?> Parts(object value) => value switch
     {

@@ -27,6 +27,9 @@ public sealed record BoardInput
     /// <summary>What the analyzer itself finds: values that could not be worked out, a form that cannot work.</summary>
     public ImmutableArray<BoardFinding> Findings { get; init; } = [];
 
+    /// <summary>The rules of the team's own that were applied.</summary>
+    public ImmutableArray<DesignRule> DesignRules { get; init; } = [];
+
     /// <summary>The compiler's errors; what depends on such an expression is undecided.</summary>
     public ImmutableArray<BoardFinding> CompilerErrors { get; init; } = [];
 

@@ -126,7 +126,7 @@ public sealed partial class BoardReview
 
     private void ReadChecks()
     {
-        var rules = Registry.All.ToDictionary(rule => rule.Description.Id, rule => rule.Description, StringComparer.Ordinal);
+        var rules = Registry.All.Select(rule => rule.Description).Concat(Input.DesignRules.Select(rule => rule.Description)).ToDictionary(rule => rule.Id, StringComparer.Ordinal);
         var keys = new Dictionary<string, int>(StringComparer.Ordinal);
         var result = ImmutableArray.CreateBuilder<ReviewedCheck>(Input.Checks.Length);
         foreach (var check in Input.Checks)

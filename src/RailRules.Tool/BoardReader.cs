@@ -47,6 +47,7 @@ internal sealed class BoardReader
             At = PlaceOf(Places.Declaration(board, cancellation)),
             Rails = evaluation.Rails,
             Checks = evaluation.Checks,
+            DesignRules = evaluation.Team.Rules,
             Findings = [.. FindingsOf(board, cancellation).Where(finding => !evaluation.Checks.Any(check => check.Rule == finding.Rule && check.Message == finding.Message)), .. facts.Outside.Where(one => read.Contains(one.Type)).Select(one => one.Finding)],
             OfProject = facts.OfNoBoard,
             CompilerErrors = facts.CompilerErrors,

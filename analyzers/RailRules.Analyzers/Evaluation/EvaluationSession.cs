@@ -41,6 +41,25 @@ internal sealed class EvaluationSession
         }
     });
 
+    /// <summary>Calls a static method of one parameter with an object of the model, and goes through the sequence that it gives. Not kept.</summary>
+    /// <param name="method">The method.</param>
+    /// <param name="argument">The object.</param>
+    /// <param name="spent">Steps already spent, which count against the same budget.</param>
+    /// <param name="cancellation">Stops it.</param>
+    public MemberResult Call(IMethodSymbol method, object argument, long spent, CancellationToken cancellation) => OnDeepStack(() =>
+    {
+        var before = interpreter.Cancellation;
+        interpreter.Cancellation = cancellation;
+        try
+        {
+            return interpreter.Call(method, argument, spent);
+        }
+        finally
+        {
+            interpreter.Cancellation = before;
+        }
+    });
+
     /// <summary>Runs the work under the session's lock on a thread with a deep stack; exceptions come through.</summary>
     public T OnDeepStack<T>(Func<T> work)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
+using RailRules.Rules;
 
 namespace RailRules;
 
@@ -63,7 +64,32 @@ public sealed record Check(string Rule, string Subject, Verdict Verdict, double?
     /// <summary>A check of a statement: holds if it is true.</summary>
     /// <param name="holds">The statement.</param>
     /// <param name="message">What a person reads if it is false.</param>
+    /// <remarks>For rules of the team's own: rule, rail, subject and place are filled in where they are left out.</remarks>
     public static Check That(bool holds, string message) => new("", "", holds ? Verdict.Holds : Verdict.Fails, null, message);
+
+    /// <summary>A check of a demand against a capacity: holds where the capacity covers it within 1e-9; nothing demanded is covered.</summary>
+    /// <param name="demand">What is asked, in the same unit as the capacity.</param>
+    /// <param name="capacity">What can be given.</param>
+    /// <param name="message">What a person reads if it fails.</param>
+    /// <param name="places">The data it is about: first the place where the finding belongs; none: the rail.</param>
+    /// <remarks>Where either number is no number, or the units differ, the check is undecided.</remarks>
+    public static Check Weigh(Figure demand, Figure capacity, string message, params DatumPlace[] places)
+    {
+        if (double.IsNaN(demand.Value) || double.IsNaN(capacity.Value) || demand.Unit != capacity.Unit)
+        {
+            return new("", "", Verdict.Undecided, null, $"{message}: {demand.Text} and {capacity.Text} cannot be compared") { Places = [.. places] };
+        }
+
+        var holds = Weighing.Covers(capacity.Value, demand.Value);
+        return new("", "", holds ? Verdict.Holds : Verdict.Fails, demand.Value <= 0 ? double.PositiveInfinity : capacity.Value / demand.Value, message) { Demand = demand, Capacity = capacity, Places = [.. places] };
+    }
+
+    /// <summary>A check that cannot be made for want of a datum.</summary>
+    /// <param name="owner">The object that lacks it.</param>
+    /// <param name="datum">The datum: the property's name.</param>
+    /// <param name="of">What people call the object.</param>
+    public static Check Undecided(object owner, string datum, string of) =>
+        new("", "", Verdict.Undecided, null, $"'{of}' cannot be judged without {datum}") { Missing = [new MissingDatum(new DatumPlace(owner, datum), of)], Places = [new DatumPlace(owner, datum)] };
 }
 
 /// <summary>Currents through an element that a check names.</summary>

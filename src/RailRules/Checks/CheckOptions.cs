@@ -14,6 +14,12 @@ public sealed record CheckOptions
     /// <summary>The board's waivers.</summary>
     public ImmutableArray<Waiver> Waivers { get; init; } = [];
 
+    /// <summary>The rules of the team's own.</summary>
+    public ImmutableArray<DesignRule> DesignRules { get; init; } = [];
+
+    /// <summary>The board, for rules of the team's own that judge it as a whole; null: one is made of the rails alone.</summary>
+    public BoardModel? Board { get; init; }
+
     /// <summary>The day on which the waivers are judged; null: whether one is past its date is not judged. The engine never reads a clock.</summary>
     public DateTime? Today { get; init; }
 

@@ -94,7 +94,7 @@ internal sealed class Waivers
         if (!use.Covered.Any(check => check.Verdict is Verdict.Fails or Verdict.Undecided))
         {
             // What could not be worked out, or was left out for another cause, may still need it.
-            if (options.IsIncomplete || use.AnySilenced)
+            if (options.IsIncomplete || use.AnySilenced || Network.Items(options.DesignRules).Any(rule => rule.IsNotRun && rule.Id == waiver.Rule))
             {
                 return Say(Verdict.Undecided, $"whether {name} is needed cannot be judged: not all of what it covers could be checked");
             }
@@ -137,7 +137,7 @@ internal sealed class Waivers
             return $"{waiver.Rule} cannot be waived; what it finds has to be put right";
         }
 
-        if (!Registry.All.Any(rule => rule.Description.Id == waiver.Rule))
+        if (!Registry.All.Any(rule => rule.Description.Id == waiver.Rule) && !Network.Items(options.DesignRules).Any(rule => rule.Id == waiver.Rule))
         {
             return waiver.Rule.StartsWith("RAIL00", StringComparison.Ordinal)
                 ? $"{waiver.Rule} is about the code, not about a rail, and cannot be waived"

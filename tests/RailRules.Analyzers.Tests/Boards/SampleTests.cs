@@ -57,6 +57,7 @@ public sealed class SampleTests
     [InlineData("RAIL0601", "Tinder25", "HB", "V-1")]
     [InlineData("RAIL0602", "Reed25", "SledUnqualified", "Lock-2")]
     [InlineData("RAIL0603", "Clip25", "a clip", "10 m/s²", "15 m/s²")]
+    [InlineData("RAIL0910", "LOCK001: 'Hearsay25'", "SledHearsay", "no citation")]
     [InlineData("RAIL0701", "Reed25Low", "Reed25OrLow", "SledSecondSource", "RAIL0101", "58 V", "1.33 ×")]
     public async Task Messages_of_the_unsafe_sample_say_part_and_numbers(string id, params string[] words)
     {

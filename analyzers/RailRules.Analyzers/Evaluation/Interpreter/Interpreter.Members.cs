@@ -268,7 +268,7 @@ internal sealed partial class Interpreter
     {
         reason = "";
         if (!SymbolEqualityComparer.Default.Equals(member.ContainingType, reader.ContainingType)
-            || reader is IPropertySymbol property && !IsAutomatic(property)
+            || reader is IMethodSymbol || (reader is IPropertySymbol property && !IsAutomatic(property))
             || bodies.Syntax(member) is not { } first || bodies.Syntax(reader) is not { } second
             || bodies.Initialiser(member.OriginalDefinition) is null)
         {

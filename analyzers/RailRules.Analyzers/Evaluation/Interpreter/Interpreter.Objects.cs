@@ -328,6 +328,7 @@ internal sealed partial class Interpreter
 
         if (self is not UserObject && Provenance.AnyUnknown && Provenance.Find(self!) is { HasUnknown: true } record && record.IsUnknown(property.Name))
         {
+            run.HasCause = true; // told where the datum is
             return Unknown.Value;
         }
 

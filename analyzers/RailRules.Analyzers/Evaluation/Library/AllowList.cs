@@ -14,7 +14,7 @@ internal static partial class AllowList
     private static readonly Dictionary<string, AllowedType> Framework = MakeFramework();
 
     /// <summary>Types of RailRules that are no part of a model.</summary>
-    private static readonly HashSet<string> NotModel = new(StringComparer.Ordinal) { "Network", "Engine", "CheckOptions", "Figures", "Registry" };
+    private static readonly HashSet<string> NotModel = new(StringComparer.Ordinal) { "Network", "Engine", "CheckOptions", "Figures", "Registry", "BoardModelBuilder", "DesignRule" };
 
     /// <summary>The type in this process that stands for a known type of a compiled assembly.</summary>
     public static Type? FindType(string metadataName, AssemblyKind kind) => kind switch

@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using RailRules.Rules;
+
+namespace RailRules;
+
+/// <summary>A rule of the team's own as the engine applies it. <see cref="DesignRuleAttribute"/> is what a team writes; the generator makes this from it.</summary>
+public sealed class DesignRule
+{
+    private readonly Func<Rail, IEnumerable<Check>>? ofRail;
+    private readonly Func<BoardModel, IEnumerable<Check>>? ofBoard;
+
+    private DesignRule(string id, string title, FindingSeverity severity, string help, Func<Rail, IEnumerable<Check>>? ofRail, Func<BoardModel, IEnumerable<Check>>? ofBoard)
+    {
+        Id = id;
+        Title = title;
+        Severity = severity;
+        Help = help;
+        this.ofRail = ofRail;
+        this.ofBoard = ofBoard;
+    }
+
+    /// <summary>The team's id.</summary>
+    public string Id { get; }
+
+    /// <summary>What the rule finds, without a final period.</summary>
+    public string Title { get; }
+
+    /// <summary>How a failing check is shown.</summary>
+    public FindingSeverity Severity { get; }
+
+    /// <summary>What the rule's documentation comment says; empty where it has none.</summary>
+    public string Help { get; }
+
+    /// <summary>Whether it is only known here and not run, so that nothing can be said of what it would find.</summary>
+    internal bool IsNotRun { get; set; }
+
+    /// <summary>A rule that is applied to every rail.</summary>
+    /// <param name="id">The team's id.</param>
+    /// <param name="title">What the rule finds, without a final period.</param>
+    /// <param name="severity">How a failing check is shown.</param>
+    /// <param name="judge">The checks of a rail.</param>
+    /// <param name="help">What people read about the rule.</param>
+    public static DesignRule OfRail(string id, string title, FindingSeverity severity, Func<Rail, IEnumerable<Check>> judge, string help = "") => new(id, title, severity, help, judge, null);
+
+    /// <summary>A rule that is applied to a board as a whole.</summary>
+    /// <param name="id">The team's id.</param>
+    /// <param name="title">What the rule finds, without a final period.</param>
+    /// <param name="severity">How a failing check is shown.</param>
+    /// <param name="judge">The checks of a board.</param>
+    /// <param name="help">What people read about the rule.</param>
+    public static DesignRule OfBoard(string id, string title, FindingSeverity severity, Func<BoardModel, IEnumerable<Check>> judge, string help = "") => new(id, title, severity, help, null, judge);
+
+    /// <summary>The rule's checks, with what their author left to the engine filled in. What the rule throws comes through: it is a fault of the rule, not of a rail.</summary>
+    internal IEnumerable<Check> Apply(Network network, BoardModel board) => ofRail is not null
+        ? network.JudgedRails.SelectMany(rail => Complete(ofRail(rail), rail, board))
+        : Complete(ofBoard!(board), null, board);
+
+    private IEnumerable<Check> Complete(IEnumerable<Check>? checks, Rail? rail, BoardModel board)
+    {
+        var what = rail is null ? $"board '{board.Name}'" : $"rail '{Network.Label(rail)}'";
+        foreach (var check in checks ?? [new Check("", "", Verdict.Undecided, null, $"{what}: {Id} gave no result at all")])
+        {
+            if (check is null)
+            {
+                continue;
+            }
+
+            var on = check.Rail ?? rail;
+            yield return check with
+            {
+                Rule = Id,
+                Subject = check.Subject.Length > 0 ? check.Subject : $"{(on is null ? what : $"rail '{Network.Label(on)}'")}: {Title}",
+                Message = check.Message.Length > 0 ? check.Message : Title,
+
+                // Only the team's waivers waive.
+                Verdict = check.Verdict == Verdict.Waived ? Verdict.Fails : check.Verdict,
+                Rail = on,
+                Part = check.Part ?? (check.Places.Length > 0 ? check.Places[check.Places.Length - 1].Owner : on),
+                Places = check.Places.IsDefaultOrEmpty ? on is null ? [] : [new DatumPlace(on)] : check.Places,
+                Basis = check.Basis.Length > 0 ? check.Basis : "the team's own rule",
+            };
+        }
+    }
+
+    /// <summary>As the rules of this library are described.</summary>
+    internal RuleDescription Description => new(Id, Title, Severity switch
+    {
+        FindingSeverity.Error => RuleSeverity.Error,
+        FindingSeverity.Warning => RuleSeverity.Warning,
+        FindingSeverity.Information => RuleSeverity.Information,
+        _ => RuleSeverity.Off,
+    },
+    Help)
+    {
+        Basis = "the team's own rule",
+    };
+}
