@@ -265,6 +265,15 @@ public static class LockhouseShelf
         Surroundings = Cabin,
     };
 
+    public static readonly Rail SledHearsay = new()
+    {
+        From = Plant,
+        Path = [Parts.Hearsay25.As("F92"), SledTrace], // RAIL0910
+        Return = Return.Mirrored,
+        Loads = [Sled],
+        Surroundings = Cabin,
+    };
+
     public static readonly Rail SledThinLead = new()
     {
         From = Plant,

@@ -54,6 +54,9 @@ public static class Parts
     /// <summary>Sound itself; purchasing may fit the one for 58 V instead.</summary>
     public static readonly Fuse Reed25OrLow = Reed25 with { PartNumber = "Reed25OrLow", Alternates = [Reed25Low] };
 
+    /// <summary>Nobody wrote down where its data come from.</summary>
+    public static readonly Fuse Hearsay25 = Reed25 with { PartNumber = "Hearsay25", Citation = null };
+
     /// <summary>A fuse for the mains.</summary>
     public static readonly Fuse Mains25 = Reed25 with { PartNumber = "Mains25", DcVoltageRating = null, AcVoltageRating = 250.Volts(), InterruptingRatings = [] };
 
