@@ -163,6 +163,24 @@ public static class LockhouseShelf
         Surroundings = Cabin,
     };
 
+    public static readonly Rail Reserve = new()
+    {
+        From = Plant,
+        Path = [Parts.Weir200.As("F82"), Parts.Sluice300, MainBusbar], // RAIL0304
+        Return = Return.Mirrored,
+        Loads = [new() { Name = "lamps", Current = 2.Amperes(), MaxVoltage = 80.Volts() }],
+        Surroundings = Cabin,
+    };
+
+    public static readonly Rail Winch = new()
+    {
+        From = Plant,
+        Path = [Parts.Idle63.As("F83"), new Wire { Name = "WinchCable", Length = 4.Meters(), Section = 16.SquareMillimeters(), Ampacity = 76.Amperes(), TemperatureLimit = 70.Celsius(), ShortTimeLimit = 160.Celsius() }], // RAIL0308
+        Return = Return.Mirrored,
+        Loads = [new() { Name = "winch", Current = 30.Amperes(), MaxVoltage = 80.Volts() }],
+        Surroundings = Cabin,
+    };
+
     public static readonly Rail SledClamped = new()
     {
         From = Plant,

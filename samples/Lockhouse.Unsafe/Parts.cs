@@ -19,8 +19,8 @@ public static class Parts
         ClearingIntegrals = [new() { Value = 900.AmpereSquaredSeconds(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
         Curve =
         [
-            new(33.8.Amperes(), 60.Seconds(), 3600.Seconds()), new(50.Amperes(), 3.Seconds(), 120.Seconds()), new(75.Amperes(), 0.4.Seconds(), 5.Seconds()),
-            new(125.Amperes(), 50.Milliseconds(), 400.Milliseconds()), new(250.Amperes(), 6.Milliseconds(), 25.Milliseconds()), new(1.Kiloamperes(), 0.35.Milliseconds(), 1.5.Milliseconds()),
+            new(33.8.Amperes(), 60.Seconds(), 3600.Seconds()), new(50.Amperes(), 1.Seconds(), 60.Seconds()), new(75.Amperes(), 0.15.Seconds(), 1.5.Seconds()),
+            new(125.Amperes(), 30.Milliseconds(), 250.Milliseconds()), new(250.Amperes(), 6.Milliseconds(), 25.Milliseconds()), new(1.Kiloamperes(), 0.35.Milliseconds(), 1.5.Milliseconds()),
         ],
         RatingBasis = RatingBasis.CarriesThreeQuarters,
         ReferenceAmbient = 25.Celsius(),
@@ -84,6 +84,28 @@ public static class Parts
         Curve = [new(33.8.Amperes(), 120.Seconds(), 3600.Seconds()), new(75.Amperes(), 10.Seconds(), 90.Seconds()), new(150.Amperes(), 1.Seconds(), 8.Seconds()), new(600.Amperes(), 12.Milliseconds(), 60.Milliseconds())],
     };
 
+    /// <summary>Opens in time at both ends of its curve, and takes its time between them.</summary>
+    public static readonly Fuse Idle63 = Reed25 with
+    {
+        PartNumber = "Idle63",
+        RatedCurrent = 63.Amperes(),
+        MeltingIntegral = 3000.AmpereSquaredSeconds(),
+        ClearingIntegrals = [new() { Value = 9000.AmpereSquaredSeconds(), Voltage = 80.Volts(), TimeConstant = 5.Milliseconds() }],
+        Curve = [new(101.Amperes(), 600.Seconds(), 3600.Seconds()), new(200.Amperes(), 60.Seconds(), 600.Seconds()), new(400.Amperes(), 1.Seconds(), 30.Seconds()), new(1.Kiloamperes(), 5.Milliseconds(), 500.Milliseconds())],
+    };
+
+    /// <summary>A diode that lets nothing back from the bus; the fuse before it is slow for it.</summary>
+    public static readonly BlockingDiode Sluice300 = new()
+    {
+        PartNumber = "Sluice300",
+        Citation = Invented,
+        RatedCurrent = 300.Amperes(),
+        ForwardDrop = 0.6.Volts(),
+        ReverseVoltage = 100.Volts(),
+        SurgeIntegral = 20000.AmpereSquaredSeconds(),
+        OperatingTemperature = Band.Of((-40).Celsius(), 125.Celsius()),
+    };
+
     /// <summary>A breaker that breaks in one direction only.</summary>
     public static readonly CircuitBreaker Lock25 = new()
     {
@@ -96,7 +118,7 @@ public static class Parts
         Derating = [new(25.Celsius(), 1.00), new(55.Celsius(), 0.90)],
         Resistance = 4.Milliohms(),
         MagneticTrip = Band.Of(150.Amperes(), 250.Amperes()),
-        Curve = [new(36.3.Amperes(), 20.Seconds(), 3600.Seconds()), new(125.Amperes(), 1.Seconds(), 20.Seconds()), new(250.Amperes(), null, 15.Milliseconds())],
+        Curve = [new(36.3.Amperes(), 20.Seconds(), 3600.Seconds()), new(75.Amperes(), 1.Seconds(), 10.Seconds()), new(90.Amperes(), 0.2.Seconds(), 1.Seconds()), new(125.Amperes(), 50.Milliseconds(), 300.Milliseconds()), new(250.Amperes(), null, 15.Milliseconds())],
         ClearingIntegrals = [new() { Value = 4000.AmpereSquaredSeconds(), Voltage = 80.Volts(), TimeConstant = 5.Milliseconds() }],
         Polarized = true,
         Flammability = Flammability.V0,
@@ -114,7 +136,7 @@ public static class Parts
         Derating = [new((-20).Celsius(), 1.20), new(25.Celsius(), 1.00), new(55.Celsius(), 0.75)],
         MaxVoltage = 80.Volts(),
         MaxFaultCurrent = 20.Kiloamperes(),
-        TimeToTrip = [new(75.Amperes(), 8.Seconds()), new(500.Amperes(), 30.Milliseconds()), new(2.Kiloamperes(), 50.Microseconds())],
+        TimeToTrip = [new(30.Amperes(), 5.Seconds()), new(60.Amperes(), 0.5.Seconds()), new(500.Amperes(), 5.Milliseconds()), new(2.Kiloamperes(), 50.Microseconds())],
         Resistance = 4.Milliohms(),
         Flammability = Flammability.V0,
         OperatingTemperature = Band.Of((-40).Celsius(), 85.Celsius()),

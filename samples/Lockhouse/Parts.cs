@@ -20,6 +20,11 @@ public static class Parts
             InterruptingRatings = [new() { Current = 20.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
             MeltingIntegral = 300.AmpereSquaredSeconds(),
             ClearingIntegrals = [new() { Value = 850.AmpereSquaredSeconds(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
+            Curve =
+            [
+                new(33.8.Amperes(), 50.Seconds(), 3600.Seconds()), new(50.Amperes(), 0.9.Seconds(), 50.Seconds()), new(75.Amperes(), 0.14.Seconds(), 1.4.Seconds()),
+                new(125.Amperes(), 28.Milliseconds(), 230.Milliseconds()), new(250.Amperes(), 5.5.Milliseconds(), 23.Milliseconds()), new(1.Kiloamperes(), 0.33.Milliseconds(), 1.4.Milliseconds()),
+            ],
             RatingBasis = RatingBasis.CarriesThreeQuarters,
             ReferenceAmbient = 25.Celsius(),
             Derating = [new(25.Celsius(), 1.00), new(55.Celsius(), 0.86), new(85.Celsius(), 0.71)],
@@ -41,8 +46,8 @@ public static class Parts
             ClearingIntegrals = [new() { Value = 900.AmpereSquaredSeconds(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
             Curve =
             [
-                new(33.8.Amperes(), 60.Seconds(), 3600.Seconds()), new(50.Amperes(), 3.Seconds(), 120.Seconds()), new(75.Amperes(), 0.4.Seconds(), 5.Seconds()),
-                new(125.Amperes(), 50.Milliseconds(), 400.Milliseconds()), new(250.Amperes(), 6.Milliseconds(), 25.Milliseconds()), new(1.Kiloamperes(), 0.35.Milliseconds(), 1.5.Milliseconds()),
+                new(33.8.Amperes(), 60.Seconds(), 3600.Seconds()), new(50.Amperes(), 1.Seconds(), 60.Seconds()), new(75.Amperes(), 0.15.Seconds(), 1.5.Seconds()),
+                new(125.Amperes(), 30.Milliseconds(), 250.Milliseconds()), new(250.Amperes(), 6.Milliseconds(), 25.Milliseconds()), new(1.Kiloamperes(), 0.35.Milliseconds(), 1.5.Milliseconds()),
             ],
             RatingBasis = RatingBasis.CarriesThreeQuarters,
             ReferenceAmbient = 25.Celsius(),

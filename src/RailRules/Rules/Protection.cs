@@ -257,7 +257,10 @@ internal static class Protection
         return least!;
     }
 
-    /// <summary>The largest current of an element: of a fault just behind it, its own resistance left out. In a return that of the devices above it.</summary>
+    /// <summary>
+    /// The largest current of an element: of a fault just behind it, its own resistance left out; in a conductor at its beginning, where its other conductor adds none
+    /// either. In a return that of the devices above it.
+    /// </summary>
     internal static (Range Peak, Range Settled, Network.FaultCurrent Fault) LargestFault(Network network, Network.PartPlace element, List<Guarding> guards)
     {
         var places = element.InReturn ? guards.Select(guard => guard.Device).Distinct() : [element];
@@ -265,7 +268,7 @@ internal static class Protection
         Network.FaultCurrent? most = null;
         foreach (var place in places)
         {
-            var index = place.Place.Index ?? 0;
+            var index = (place.Place.Index ?? 0) - (place.Part is Wire or Trace or Busbar ? 1 : 0);
             var worst = network.LargestFault(place, index, reverse: false, least: false);
             var best = worst.Gaps.IsEmpty && worst.SlowGaps.IsEmpty ? worst : network.LargestFault(place, index, reverse: false, least: true);
             peak = new Range(peak.Low + Math.Min(best.Peak, worst.Peak), peak.High + worst.Peak);
