@@ -58,13 +58,9 @@ public sealed class DesignRule
     private IEnumerable<Check> Complete(IEnumerable<Check>? checks, Rail? rail, BoardModel board)
     {
         var what = rail is null ? $"board '{board.Name}'" : $"rail '{Network.Label(rail)}'";
-        foreach (var check in checks ?? [new Check("", "", Verdict.Undecided, null, $"{what}: {Id} gave no result at all")])
+        foreach (var given in checks ?? [null!])
         {
-            if (check is null)
-            {
-                continue;
-            }
-
+            var check = given ?? new Check("", "", Verdict.Undecided, null, $"{what}: {Id} gave null in place of a check");
             var on = check.Rail ?? rail;
             yield return check with
             {

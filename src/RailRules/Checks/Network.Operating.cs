@@ -104,6 +104,16 @@ public sealed partial class Network
     /// <summary>Steady current (A) that a supply, battery or converter gives to all its rails together.</summary>
     internal Flow CurrentOf(Source source) => Operating(false).Sources[source];
 
+    /// <summary>The data for want of which a current is not exact, or there is none at all.</summary>
+    /// <param name="flow">The current.</param>
+    /// <param name="rail">The rail on which it flows.</param>
+    internal ImmutableArray<MissingDatum> DoubtsAbout(Flow flow, Rail rail) => flow.Reason switch
+    {
+        FlowReason.Solved => flow.IsExact ? [] : flow.Gaps.IsEmpty ? MissingFor([rail]) : [.. flow.Gaps.Select(gap => gap.Datum)],
+        FlowReason.Cycle => [new MissingDatum(new DatumPlace(rail, nameof(Rail.From)), Label(rail))],
+        _ => LoadsWithoutMinVoltage(rail),
+    };
+
     /// <summary>
     /// The data without which a rail's current is not exact: of its loads and of all between them and the sources; those without any bound alone, if there are any.
     /// </summary>

@@ -28,8 +28,12 @@ public sealed partial class Network
         internal bool Latches { get; init; }
     }
 
-    /// <summary>The smallest fault behind an element of a rail's own path (supplier −1) or of one of its feeds.</summary>
-    internal SmallFault SmallestFault(Rail rail, int supplier, int behind)
+    /// <summary>The smallest fault behind an element of a rail's own path (supplier −1) or of one of its feeds, with one feed.</summary>
+    /// <param name="rail">The rail.</param>
+    /// <param name="supplier">The feed; −1: the rail's own path.</param>
+    /// <param name="behind">The index of the element.</param>
+    /// <param name="through">A device through which the current flows: feeds that do not reach the fault through it are no business of its.</param>
+    internal SmallFault SmallestFault(Rail rail, int supplier, int behind, PartPlace? through = null)
     {
         var policy = PolicyAt(rail).Policy;
         var end = (Resistance: Range.Exactly(policy.FaultResistance.Ohms), Drop: policy.ArcVoltage.Volts, Gaps: ImmutableArray<(MissingDatum Datum, bool Unbounded)>.Empty);
@@ -38,11 +42,12 @@ public sealed partial class Network
         var gaps = new List<MissingDatum>();
         var latches = true;
         var routes = 0;
-        var pending = new Stack<(Rail Rail, int Supplier, int Behind, (Range Resistance, double Drop, ImmutableArray<(MissingDatum Datum, bool Unbounded)> Gaps) Sum)>();
-        pending.Push((rail, supplier, behind, end));
+        var pending = new Stack<(Rail Rail, int Supplier, int Behind, (Range Resistance, double Drop, ImmutableArray<(MissingDatum Datum, bool Unbounded)> Gaps) Sum, bool Passed)>();
+        pending.Push((rail, supplier, behind, end, through is null));
         while (pending.Count > 0)
         {
-            var (here, feed, upTo, sum) = pending.Pop();
+            var (here, feed, upTo, sum, passed) = pending.Pop();
+            passed |= through is not null && ReferenceEquals(here, through.Rail) && feed == through.Supplier;
             var stretch = Hot(here, feed, upTo);
             sum = (new Range(sum.Resistance.Low + stretch.Resistance.Low, sum.Resistance.High + stretch.Resistance.High), sum.Drop + stretch.Drop, sum.Gaps.AddRange(stretch.Gaps));
             var all = Suppliers(here);
@@ -60,13 +65,13 @@ public sealed partial class Network
 
                 if (feed < 0 && all[k].Feed is not null)
                 {
-                    pending.Push((here, k, int.MaxValue, sum));
+                    pending.Push((here, k, int.MaxValue, sum, passed));
                 }
                 else if (all[k].From is Rail above)
                 {
-                    pending.Push((above, -1, int.MaxValue, sum));
+                    pending.Push((above, -1, int.MaxValue, sum, passed));
                 }
-                else
+                else if (passed)
                 {
                     var one = FromSource(all[k].From, here, sum);
                     gaps.AddRange(one.Gaps);

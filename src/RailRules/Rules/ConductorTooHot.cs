@@ -47,14 +47,11 @@ public sealed class ConductorTooHot : Rule
         var subject = Subject.Of(Description, place, place.Part is Trace { Ampacity: null } ? nameof(Trace.Width) : nameof(Wire.Ampacity));
         if (flow.Reason != Network.FlowReason.Solved)
         {
-            var why = flow.Reason == Network.FlowReason.Cycle
-                ? [new MissingDatum(new DatumPlace(place.Rail, nameof(Rail.From)), Network.Label(place.Rail))]
-                : network.LoadsWithoutMinVoltage(place.Rail);
-            return subject.ToUndecided(why) with { UsesOperatingPoint = true };
+            return subject.ToUndecided(network.DoubtsAbout(flow, place.Rail)) with { UsesOperatingPoint = true };
         }
 
         var current = new Range(flow.Low, flow.High);
-        var missing = flow.IsExact ? [] : flow.Gaps.IsEmpty ? network.MissingFor([place.Rail]).ToList() : flow.Gaps.Select(gap => gap.Datum).ToList();
+        var missing = network.DoubtsAbout(flow, place.Rail).ToList();
         return (place.Part is Trace trace ? OfTrace(network, place, trace, subject, current, missing) : OfWire(network, place, subject, current, missing)) with
         {
             UsesOperatingPoint = true,

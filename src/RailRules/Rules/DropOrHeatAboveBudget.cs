@@ -79,7 +79,7 @@ public sealed class DropOrHeatAboveBudget : Rule
 
             if (flow.Reason != Network.FlowReason.Solved)
             {
-                return subject.ToUndecided(Why(network, rail, flow)) with { UsesOperatingPoint = true };
+                return subject.ToUndecided(network.DoubtsAbout(flow, rail)) with { UsesOperatingPoint = true };
             }
 
             var weighing = Weighing.Of(demand, Range.Exactly(allowed));
@@ -149,7 +149,7 @@ public sealed class DropOrHeatAboveBudget : Rule
         var flow = network.CurrentOf(place);
         if (limit is null || flow.Reason != Network.FlowReason.Solved)
         {
-            return subject.ToUndecided(limit is null ? [new MissingDatum(new DatumPlace(place.Part, datum), place.Label)] : Why(network, place.Rail, flow)) with { UsesOperatingPoint = true };
+            return subject.ToUndecided(limit is null ? [new MissingDatum(new DatumPlace(place.Part, datum), place.Label)] : network.DoubtsAbout(flow, place.Rail)) with { UsesOperatingPoint = true };
         }
 
         var rating = network.PowerOf(place, datum, limit, derating);
@@ -162,7 +162,7 @@ public sealed class DropOrHeatAboveBudget : Rule
             new WorkingStep("heat", place.Part is SenseResistor ? "I² R" : "U I² / I_n", "", new Figure(weighing.Demand, "W"), place.Part is SenseResistor ? "largest resistance" : "largest drop at rated current"),
             .. rating.Working,
         ];
-        return weighing.ToCheck(subject, "W", message, working, [.. missing, .. CurrentGaps(network, place, flow), .. rating.Missing]) with
+        return weighing.ToCheck(subject, "W", message, working, [.. missing, .. network.DoubtsAbout(flow, place.Rail), .. rating.Missing]) with
         {
             UsesOperatingPoint = true,
             Corner = Corner(flow),
@@ -177,14 +177,14 @@ public sealed class DropOrHeatAboveBudget : Rule
         var flow = network.CurrentOf(place);
         if (limit is not { } highest || flow.Reason != Network.FlowReason.Solved)
         {
-            return subject.ToUndecided(limit is null ? [new MissingDatum(new DatumPlace(place.Part, datum), place.Label)] : Why(network, place.Rail, flow)) with { UsesOperatingPoint = true };
+            return subject.ToUndecided(limit is null ? [new MissingDatum(new DatumPlace(place.Part, datum), place.Label)] : network.DoubtsAbout(flow, place.Rail)) with { UsesOperatingPoint = true };
         }
 
         var missing = new List<MissingDatum>();
         var rises = fuses.Select(one => RiseOf(one, (Fuse)one.Part, flow, missing)).ToList();
         var rise = new Range(rises.Min(one => one.Low), rises.Max(one => one.High));
         missing.AddRange(Which(place, fuses));
-        missing.AddRange(CurrentGaps(network, place, flow));
+        missing.AddRange(network.DoubtsAbout(flow, place.Rail));
         var air = network.AirAt(place.Rail, place.Part.Surroundings, place.Part);
         if (air.Missing is { } lacks)
         {
@@ -236,13 +236,6 @@ public sealed class DropOrHeatAboveBudget : Rule
         new("steady current", "", "", new Figure(weighing.Verdict == Verdict.Holds ? flow.High : flow.Low, "A"), "operating point, r.m.s.");
 
     private static string Corner(Network.Flow flow) => $"largest current, hottest air{(flow.State.Length > 0 ? ", " + flow.State : "")}";
-
-    private static IEnumerable<MissingDatum> CurrentGaps(Network network, Network.PartPlace place, Network.Flow flow) =>
-        flow.IsExact ? [] : flow.Gaps.IsEmpty ? network.MissingFor([place.Rail]) : flow.Gaps.Select(gap => gap.Datum);
-
-    private static IEnumerable<MissingDatum> Why(Network network, Rail rail, Network.Flow flow) => flow.Reason == Network.FlowReason.Cycle
-        ? [new MissingDatum(new DatumPlace(rail, nameof(Rail.From)), Network.Label(rail))]
-        : network.LoadsWithoutMinVoltage(rail);
 
     private static double Square(double value) => value * value;
 

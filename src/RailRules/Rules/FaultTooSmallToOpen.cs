@@ -59,7 +59,7 @@ public sealed class FaultTooSmallToOpen : Rule
         Check? worst = null;
         foreach (var end in Protection.FarEnds(network, place))
         {
-            var fault = network.SmallestFault(end.Rail, end.Supplier, end.Behind);
+            var fault = network.SmallestFault(end.Rail, end.Supplier, end.Behind, place);
             var weighing = Weighing.Of(demand, fault.Current);
             var steps = working.AddRange(fault.Working);
             Check check;

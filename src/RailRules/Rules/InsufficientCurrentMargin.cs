@@ -89,10 +89,7 @@ public sealed class InsufficientCurrentMargin : Rule
     {
         if (flow.Reason != Network.FlowReason.Solved)
         {
-            var why = flow.Reason == Network.FlowReason.Cycle
-                ? [new MissingDatum(new DatumPlace(subject.Rail, nameof(Rail.From)), Network.Label(subject.Rail))]
-                : network.LoadsWithoutMinVoltage(subject.Rail);
-            var open = subject.ToUndecided(why) with { UsesOperatingPoint = true };
+            var open = subject.ToUndecided(network.DoubtsAbout(flow, subject.Rail)) with { UsesOperatingPoint = true };
             return flow.Reason == Network.FlowReason.Collapse ? open with { Message = $"{subject.Where} has no steady current: the path cannot deliver the power at {voltages.Low.Step("").Result.Text}" } : open;
         }
 

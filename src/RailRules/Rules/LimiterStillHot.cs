@@ -242,10 +242,7 @@ public sealed class LimiterStillHot : Rule
         var flow = network.CurrentOf(place);
         if (flow.Reason != Network.FlowReason.Solved)
         {
-            var why = flow.Reason == Network.FlowReason.Cycle
-                ? [new MissingDatum(new DatumPlace(place.Rail, nameof(Rail.From)), Network.Label(place.Rail))]
-                : network.LoadsWithoutMinVoltage(place.Rail);
-            return subject.ToUndecided(why) with { UsesOperatingPoint = true };
+            return subject.ToUndecided(network.DoubtsAbout(flow, place.Rail)) with { UsesOperatingPoint = true };
         }
 
         var rating = network.CarriedBy(place);
@@ -253,7 +250,7 @@ public sealed class LimiterStillHot : Rule
         var weighing = Weighing.Of(new Range(bypass ? 0 : flow.Low, flow.High), rating.Capacity);
         var air = network.AirAt(place.Rail, limiter.Surroundings, limiter);
         var hot = air.Missing is null ? Figures.Text(air.Hottest.High, "°C") : "an unstated ambient";
-        var missing = (flow.IsExact ? [] : flow.Gaps.IsEmpty ? network.MissingFor([place.Rail]) : [.. flow.Gaps.Select(gap => gap.Datum)]).Concat(rating.Missing)
+        var missing = network.DoubtsAbout(flow, place.Rail).Concat(rating.Missing)
             .Concat(bypass ? [new MissingDatum(new DatumPlace(limiter, nameof(InrushLimiter.Bypass)), place.Label)] : []);
         return weighing.ToCheck(
             subject,

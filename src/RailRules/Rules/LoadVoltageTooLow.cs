@@ -57,10 +57,7 @@ public sealed class LoadVoltageTooLow : Rule
         var low = network.VoltagesOf(rail).Low;
         if (flow.Reason != Network.FlowReason.Solved)
         {
-            var missing = flow.Reason == Network.FlowReason.Cycle
-                ? [new MissingDatum(new DatumPlace(rail, nameof(Rail.From)), Network.Label(rail))]
-                : network.LoadsWithoutMinVoltage(rail);
-            return subject.ToUndecided(missing) with { UsesOperatingPoint = true };
+            return subject.ToUndecided(network.DoubtsAbout(flow, rail)) with { UsesOperatingPoint = true };
         }
 
         var source = low.IsKnown ? low.Value : double.PositiveInfinity;

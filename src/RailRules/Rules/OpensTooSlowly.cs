@@ -74,7 +74,7 @@ public sealed class OpensTooSlowly : Rule
     private static Check? Judge(Network network, Network.DeviceOpening opening, Subject subject, Protection.FarEnd end, DesignPolicy policy)
     {
         var place = opening.Place;
-        var fault = network.SmallestFault(end.Rail, end.Supplier, end.Behind);
+        var fault = network.SmallestFault(end.Rail, end.Supplier, end.Behind, place);
         if (Protection.OpenedOtherwise(network, place, end, fault.Current) is { } otherwise && !Weighing.Covers(fault.Current.Low, opening.Sure.High))
         {
             return subject.ToStructural(true, $"{subject.Where} {otherwise}");

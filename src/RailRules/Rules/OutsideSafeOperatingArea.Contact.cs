@@ -9,7 +9,7 @@ public sealed partial class OutsideSafeOperatingArea
         var flow = network.CurrentOf(place, peak: true);
         var solved = flow.Reason == Network.FlowReason.Solved;
         var steady = solved ? new Range(flow.Low, flow.High) : new Range(0, double.PositiveInfinity);
-        var flowGaps = solved ? (flow.IsExact ? [] : flow.Gaps.IsEmpty ? network.MissingFor([place.Rail]) : [.. flow.Gaps.Select(gap => gap.Datum)]) : network.LoadsWithoutMinVoltage(place.Rail);
+        var flowGaps = network.DoubtsAbout(flow, place.Rail);
         if (Making(network, place, part, steady, flowGaps) is { } making)
         {
             yield return making;

@@ -243,9 +243,9 @@ internal static class Protection
     internal static Network.SmallFault SmallestFault(Network network, List<Guarding> guards)
     {
         Network.SmallFault? least = null;
-        foreach (var (_, end) in guards)
+        foreach (var (device, end) in guards)
         {
-            var one = network.SmallestFault(end.Rail, end.Supplier, end.Behind);
+            var one = network.SmallestFault(end.Rail, end.Supplier, end.Behind, device);
             least = least is null ? one
                 : (one.Current.Low < least.Current.Low ? one : least) with
                 {

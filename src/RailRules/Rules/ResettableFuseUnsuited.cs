@@ -52,10 +52,7 @@ public sealed class ResettableFuseUnsuited : Rule
         var flow = network.CurrentOf(place);
         if (flow.Reason != Network.FlowReason.Solved)
         {
-            var why = flow.Reason == Network.FlowReason.Cycle
-                ? [new MissingDatum(new DatumPlace(place.Rail, nameof(Rail.From)), Network.Label(place.Rail))]
-                : network.LoadsWithoutMinVoltage(place.Rail);
-            return subject.ToUndecided(why) with { UsesOperatingPoint = true };
+            return subject.ToUndecided(network.DoubtsAbout(flow, place.Rail)) with { UsesOperatingPoint = true };
         }
 
         var rating = network.HoldOf(place);
@@ -68,7 +65,7 @@ public sealed class ResettableFuseUnsuited : Rule
             new WorkingStep("steady current", "sum of the loads and rails below", "", new Figure(weighing.Demand, "A"), "operating point, r.m.s."),
             .. rating.Working,
         ];
-        var missing = (flow.IsExact ? [] : flow.Gaps.IsEmpty ? network.MissingFor([place.Rail]) : [.. flow.Gaps.Select(gap => gap.Datum)]).Concat(rating.Missing);
+        var missing = network.DoubtsAbout(flow, place.Rail).Concat(rating.Missing);
         var stays = place.Rail.RequiresSelfReset == true ? (ImmutableArray<string>)[] : [$"'{place.Label}' stays tripped until power is removed"];
         return weighing.ToCheck(subject, "A", message, working, missing) with
         {

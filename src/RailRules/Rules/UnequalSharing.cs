@@ -92,7 +92,7 @@ public sealed class UnequalSharing : Rule
             new WorkingStep("its share", "current × others / (own + others)", "", new Figure(weighing.Demand, "A"), "current divides by resistances and drops"),
             .. rating.Working,
         ];
-        var missing = gaps.Concat(flow.IsExact ? [] : flow.Gaps.IsEmpty ? network.MissingFor([place.Rail]) : flow.Gaps.Select(gap => gap.Datum)).Concat(rating.Missing);
+        var missing = gaps.Concat(network.DoubtsAbout(flow, place.Rail)).Concat(rating.Missing);
         return weighing.ToCheck(subject, "A", message, working, missing) with
         {
             UsesOperatingPoint = true,

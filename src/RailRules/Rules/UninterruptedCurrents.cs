@@ -112,13 +112,14 @@ public sealed class UninterruptedCurrents : Rule
         if (Ranges(grid, MayFail).Count > 0)
         {
             var at = grid.First(MayFail);
-            return subject.ToUndecided(
+            ImmutableArray<MissingDatum> lacking =
             [
                 .. guard.Longest(at, skip).IsExact ? [] : guard.Missing,
                 .. endurance.Harmed(at, conventional).IsExact ? [] : endurance.Missing,
                 .. sure.IsExact ? [] : guards.SelectMany(one => network.OpeningOf(one.Device)!.SureMissing),
                 .. settled.IsExact ? [] : largest.Gaps,
-            ]) with { Corner = corner, UsesOperatingPoint = true };
+            ];
+            return subject.ToUndecided(lacking) with { Corner = corner, UsesOperatingPoint = true };
         }
 
         return subject.ToStructural(true, $"every current from {Figures.Text(sure.Low, "A")} to {Figures.Text(high, "A")} in {subject.Where} is interrupted before it harms", bears) with
