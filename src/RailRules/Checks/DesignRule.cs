@@ -62,18 +62,26 @@ public sealed class DesignRule
         {
             var check = given ?? new Check("", "", Verdict.Undecided, null, $"{what}: {Id} gave null in place of a check");
             var on = check.Rail ?? rail;
+            var places = Network.Items(check.Places);
+            var missing = Network.Items(check.Missing);
+
+            // A rule may be written against nullability, and half-typed code gives nothing for a text.
             yield return check with
             {
                 Rule = Id,
-                Subject = check.Subject.Length > 0 ? check.Subject : $"{(on is null ? what : $"rail '{Network.Label(on)}'")}: {Title}",
-                Message = check.Message.Length > 0 ? check.Message : Title,
+                Subject = check.Subject is { Length: > 0 } ? check.Subject : $"{(on is null ? what : $"rail '{Network.Label(on)}'")}: {Title}",
+                Message = check.Message is { Length: > 0 } ? check.Message : Title,
 
                 // Only the team's waivers waive.
                 Verdict = check.Verdict == Verdict.Waived ? Verdict.Fails : check.Verdict,
                 Rail = on,
-                Part = check.Part ?? (check.Places.Length > 0 ? check.Places[check.Places.Length - 1].Owner : on),
-                Places = check.Places.IsDefaultOrEmpty ? on is null ? [] : [new DatumPlace(on)] : check.Places,
-                Basis = check.Basis.Length > 0 ? check.Basis : "the team's own rule",
+                Part = check.Part ?? (places.IsEmpty ? on : places[places.Length - 1].Owner),
+                Places = !places.IsEmpty ? places : on is null ? [] : [new DatumPlace(on)],
+                Working = Network.Items(check.Working),
+                Missing = missing.IsEmpty && check.Verdict == Verdict.Undecided ? [new MissingDatum(new DatumPlace(this, "result"), Id)] : missing,
+                Assumptions = Network.Items(check.Assumptions),
+                Corner = check.Corner ?? "",
+                Basis = check.Basis is { Length: > 0 } ? check.Basis : "the team's own rule",
             };
         }
     }

@@ -166,4 +166,19 @@ public sealed class EngineTests
             Assert.False(check.Margin is { } margin && double.IsNaN(margin), check.Message);
         }
     }, iter: 600);
+
+    /// <summary>What half-typed code makes of a team's rule: nulls where texts, arrays and checks belong. Nothing throws, and nothing is lost.</summary>
+    [Fact]
+    public void Nulls_of_a_rule_of_the_teams_own_are_said()
+    {
+        var empty = new Check(null!, null!, Verdict.Fails, null, null!) { Basis = null!, Corner = null!, Places = default, Working = default, Missing = default, Assumptions = default };
+        var rules = ImmutableArray.Create(
+            DesignRule.OfRail("LOCK001", "First", FindingSeverity.Error, _ => [null!, empty]),
+            DesignRule.OfRail("LOCK002", "Second", FindingSeverity.Error, _ => null!));
+        var checks = Engine.Check([new Rail("Fed") { From = new Supply("Plant") { Voltage = 12.Volts() } }], new CheckOptions { DesignRules = rules });
+        Assert.Equal([Verdict.Undecided, Verdict.Fails], checks.Where(check => check.Rule == "LOCK001").Select(check => check.Verdict));
+        Assert.Equal("First", checks.Single(check => check is { Rule: "LOCK001", Verdict: Verdict.Fails }).Message);
+        Assert.Contains("gave null in place of a check", checks.Single(check => check.Rule == "LOCK002").Message, StringComparison.Ordinal);
+        Assert.Contains(checks, check => check.Rule == "RAIL0004" && check.Message.Contains("LOCK002", StringComparison.Ordinal));
+    }
 }
