@@ -13,7 +13,7 @@ internal static class HouseRules
         {
             if (rail.Path[i] is Fuse fuse)
             {
-                yield return Check.That(fuse.Citation is not null, $"'{fuse.PartNumber}' on rail '{rail.Name}' has no citation") with { Places = [new DatumPlace(rail, nameof(Rail.Path), i)] };
+                yield return Check.That(fuse.Citation is not null, $"'{fuse.PartNumber ?? fuse.Designator ?? "fuse"}' on rail '{rail.Name}' has no citation") with { Places = [new DatumPlace(rail, nameof(Rail.Path), i)] };
             }
         }
     }

@@ -11,7 +11,7 @@ internal static class HouseRules
     {
         foreach (var fuse in rail.Path.OfType<Fuse>())
         {
-            yield return Check.That(fuse.Citation is not null, $"'{fuse.PartNumber}' on rail '{rail.Name}' has no citation");
+            yield return Check.That(fuse.Citation is not null, $"'{fuse.PartNumber ?? fuse.Designator ?? "fuse"}' on rail '{rail.Name}' has no citation");
         }
     }
 

@@ -23,7 +23,7 @@ internal static class Sources
 
             public static readonly Fuse Sallow25 = new()
             {
-                RatedCurrent = 25.Amperes(),
+                Citation = "invented, not for use", RatedCurrent = 25.Amperes(),
                 DcVoltageRating = FuseVoltage,
                 InterruptingRatings = [new() { Current = 20.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 2.Milliseconds() }],
                 MeltingIntegral = 320.AmpereSquaredSeconds(),
@@ -40,7 +40,7 @@ internal static class Sources
             {
                 From = Plant,
                 Surroundings = new() { Ambient = Band.Of(0.Celsius(), 40.Celsius()) },
-                Path = [Sallow25.As("F1"), new Trace { Length = 60.Millimeters(), Width = 10.Millimeters(), Thickness = 70.Micrometers(), Inner = false, TemperatureLimit = 130.Celsius() }],
+                Path = [Sallow25.As("F1"), new Trace { Length = 60.Millimeters(), Width = 16.Millimeters(), Thickness = 70.Micrometers(), Inner = false, TemperatureLimit = 130.Celsius() }],
                 Return = Return.Mirrored,
                 Loads = [new() { Power = 400.Watts(), MinVoltage = 36.Volts(), MaxVoltage = 75.Volts() }],
             };

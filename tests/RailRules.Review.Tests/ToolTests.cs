@@ -130,7 +130,10 @@ public sealed class ToolTests
         }
     }
 
-    /// <summary>Ctrl+C in the middle: what was written before stays whole, and nothing half stands beside it.</summary>
+    /// <summary>
+    /// Interrupted in the middle: what was written before stays whole, and nothing half stands beside it. The signal is SIGTERM, which the tool takes as it takes Ctrl+C: a shell that
+    /// runs the tests in the background lets them ignore SIGINT.
+    /// </summary>
     [Fact]
     public async Task Interrupted_it_leaves_no_half_file()
     {
@@ -147,7 +150,7 @@ public sealed class ToolTests
             await Task.Delay(20);
         }
 
-        using (var kill = Process.Start("kill", ["-INT", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]))
+        using (var kill = Process.Start("kill", ["-TERM", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]))
         {
             await kill.WaitForExitAsync();
         }

@@ -284,7 +284,7 @@ internal sealed class TreeBuilder
         var smallest = Bounds.None;
         foreach (var end in Far.FarEnds(network, place))
         {
-            var current = network.SmallestFault(end.Rail, end.Supplier, end.Behind).Current;
+            var current = network.SmallestFault(end.Rail, end.Supplier, end.Behind, place).Current;
             smallest = smallest.IsNone ? new Bounds(current.Low, current.High) : new Bounds(Math.Min(smallest.Low, current.Low), Math.Min(smallest.High, current.High));
         }
 

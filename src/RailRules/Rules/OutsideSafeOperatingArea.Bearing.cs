@@ -113,7 +113,7 @@ public sealed partial class OutsideSafeOperatingArea
             if (!double.IsInfinity(read) && !double.IsNaN(read))
             {
                 yield return new WorkingStep(
-                    $"safe current at {Figures.Text(voltage, "V")} for {(double.IsInfinity(width) ? "ever" : Figures.Text(width, "s"))}", "", "", new Figure(read, "A"), one.Low == one.High || one.Low == read * one.Factor ? "diagram of the part, straight lines on logarithms" : "diagram of the part, its nearest point",
+                    $"current allowed at {Figures.Text(voltage, "V")} for {(double.IsInfinity(width) ? "ever" : Figures.Text(width, "s"))}", "", "", new Figure(read, "A"), one.Low == one.High || one.Low == read * one.Factor ? "diagram of the part, straight lines on logarithms" : "diagram of the part, its nearest point",
                     new DatumPlace(stated!, nameof(RailRules.SafeOperatingArea.Points)));
             }
 

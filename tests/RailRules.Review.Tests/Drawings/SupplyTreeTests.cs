@@ -18,6 +18,14 @@ public sealed class SupplyTreeTests(SampleReviews samples)
             Assert.Equal(devices.Count, rows.Where(row => row.Device is not null).Sum(row => row.Count));
             foreach (var row in rows.Where(row => row.Device is not null))
             {
+                if (row.Count > 1 && !devices.Any(place => Expected(review, place).SequenceEqual(row.Cells)))
+                {
+                    // Branches made alike are folded to ranges: both ends are figures of a device.
+                    var figures = devices.Select(place => Expected(review, place).ToList()).ToList();
+                    Assert.All(row.Cells.Select((cell, i) => (Cell: cell, Index: i)), one => Assert.All(one.Cell.Split(" to "), end => Assert.Contains(figures, figure => figure[one.Index].Contains(end.TrimStart('≤', '≥', ' '), StringComparison.Ordinal))));
+                    continue;
+                }
+
                 // The same designator may stand in two places of a faulty board.
                 Assert.Contains(devices.Where(place => (place.Part.Designator ?? place.Label) == row.Device), place => Expected(review, place).SequenceEqual(row.Cells));
             }
@@ -117,7 +125,7 @@ public sealed class SupplyTreeTests(SampleReviews samples)
             yield break;
         }
 
-        var ends = Rules.Protection.FarEnds(network, place).Select(end => network.SmallestFault(end.Rail, end.Supplier, end.Behind).Current).ToList();
+        var ends = Rules.Protection.FarEnds(network, place).Select(end => network.SmallestFault(end.Rail, end.Supplier, end.Behind, place).Current).ToList();
         var (low, high) = (ends.Min(end => end.Low), ends.Min(end => end.High));
         yield return low == high ? Figures.Text(low, "A") : low > 0 ? "≥ " + Figures.Text(low, "A") : "not known";
         var most = network.LargestFault(place, place.Place.Index!.Value, reverse: false, least: false).Peak;
