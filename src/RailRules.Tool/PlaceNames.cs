@@ -32,8 +32,14 @@ internal static class PlaceNames
         var near = all.SelectMany(one => NamesOf(one.Place).Select(name => (Name: name, one.Place)))
             .OrderBy(one => Distance(one.Name.ToUpperInvariant(), asked.ToUpperInvariant())).ThenBy(one => one.Name.Length).ThenBy(one => one.Name, StringComparer.Ordinal)
             .DistinctBy(one => one.Place).Take(Nearest).Select(one => one.Name == one.Place.Designator ? $"{one.Name} ({one.Place.Name})" : one.Name).ToList();
-        throw new CannotRunException($"There is no place '{asked}'", near.Count > 0 ? "the nearest names are " + string.Join(", ", near) : "the boards have no parts", "give a designator, or a place as BOARD.RAIL.Path[0]");
+        throw new CannotRunException($"There is no place '{asked}'", (near.Count > 0 ? "the nearest names are " + string.Join(", ", near) : "the boards have no parts") + FirstError(projects), "give a designator, or a place as BOARD.RAIL.Path[0]");
     }
+
+    /// <summary>That the source does not compile, and why: then rails and parts may be missing for that reason.</summary>
+    private static string FirstError(ImmutableArray<ProjectChoices> projects) =>
+        projects.SelectMany(project => project.Project.Compilation.GetDiagnostics()).FirstOrDefault(diagnostic => diagnostic.Severity == Microsoft.CodeAnalysis.DiagnosticSeverity.Error) is { } error
+            ? $"; the source does not compile: {error.Id} {error.GetMessage(System.Globalization.CultureInfo.InvariantCulture)}"
+            : "";
 
     /// <summary>All names of a place, the shortest that may be unique first.</summary>
     private static IEnumerable<string> NamesOf(PlacedPart place)

@@ -92,7 +92,11 @@ public class ChoosingBenchmarks
 
     private static Supply Plant() => new()
     {
-        Name = "Plant", Voltage = Band.Of(43.Volts(), 54.Volts(), 57.Volts()), TransientMax = 60.Volts(),
-        SourceResistance = Band.Of(5.Milliohms(), 9.Milliohms()), SourceInductance = 5.Microhenries(), ContinuousCurrent = 5.Kiloamperes(),
+        Name = "Plant",
+        Voltage = Band.Of(43.Volts(), 54.Volts(), 57.Volts()),
+        TransientMax = 60.Volts(),
+        SourceResistance = Band.Of(5.Milliohms(), 9.Milliohms()),
+        SourceInductance = 5.Microhenries(),
+        ContinuousCurrent = 5.Kiloamperes(),
     };
 }

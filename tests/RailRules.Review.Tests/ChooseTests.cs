@@ -91,6 +91,17 @@ public sealed class ChooseTests : IDisposable
         Assert.Contains("What to do: ", error, StringComparison.Ordinal);
     }
 
+    /// <summary>Where the source does not compile rails and parts may be missing for that reason; it is said, not left to be guessed.</summary>
+    [Fact]
+    public async Task A_source_that_does_not_compile_is_said()
+    {
+        var (project, source) = Copy();
+        File.WriteAllText(source, File.ReadAllText(source).Replace("Parts.InventedFuses.Beck_30", "Parts.InventedFuses.Absent", StringComparison.Ordinal));
+        var (code, _, error) = await Run(project, "F7");
+        Assert.Equal(ExitCode.CannotRun, code);
+        Assert.Contains("the source does not compile: CS0117", error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Applying_changes_the_one_expression_and_leaves_encoding_and_line_ends()
     {

@@ -9,9 +9,15 @@ public sealed class AlternateFailsTests
 {
     private static readonly Fuse Good = new()
     {
-        PartNumber = "Good", RatedCurrent = 0.5.Amperes(), DcVoltageRating = 80.Volts(), RatingBasis = RatingBasis.CarriesRating, ReferenceAmbient = 25.Celsius(),
-        ColdResistance = 1.Milliohms(), OperatingTemperature = Band.Of((-40).Celsius(), 105.Celsius()),
-        InterruptingRatings = [new() { Current = 1000.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 1.Seconds() }], MeltingIntegral = 100.AmpereSquaredSeconds(),
+        PartNumber = "Good",
+        RatedCurrent = 0.5.Amperes(),
+        DcVoltageRating = 80.Volts(),
+        RatingBasis = RatingBasis.CarriesRating,
+        ReferenceAmbient = 25.Celsius(),
+        ColdResistance = 1.Milliohms(),
+        OperatingTemperature = Band.Of((-40).Celsius(), 105.Celsius()),
+        InterruptingRatings = [new() { Current = 1000.Kiloamperes(), Voltage = 80.Volts(), TimeConstant = 1.Seconds() }],
+        MeltingIntegral = 100.AmpereSquaredSeconds(),
     };
 
     private static readonly Fuse Low = Good with { PartNumber = "Low", DcVoltageRating = 32.Volts() };

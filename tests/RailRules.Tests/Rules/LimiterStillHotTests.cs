@@ -195,7 +195,8 @@ public sealed class LimiterStillHotTests
         var other = RailOf(
             Warm with { HotResistance = ElectricResistance.FromMilliohms(start.Hot * 1e3), ColdResistance = ElectricResistance.FromKiloohms(start.Cold / 1e3), RecoveryTime = 1.Minutes() },
             new Supply { Voltage = ElectricPotential.FromMillivolts(start.Volts * 1e3), SourceResistance = 0.Ohms() },
-            Board() with { InputCapacitance = ElectricCapacitance.FromMicrofarads(start.Farads * 1e6) }) with { Policy = policy };
+            Board() with { InputCapacitance = ElectricCapacitance.FromMicrofarads(start.Farads * 1e6) }) with
+        { Policy = policy };
         double At(double ohms) => start.Farads * start.Volts * start.Volts / (2 * (ohms + 0.05));
         var fails = At(start.Hot) > 0.38 * 60 && At(start.Cold) <= 0.38 * 60;
         var (check, same) = (Restart(rail), Restart(other));
