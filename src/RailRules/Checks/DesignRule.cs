@@ -62,10 +62,10 @@ public sealed class DesignRule
         {
             var check = given ?? new Check("", "", Verdict.Undecided, null, $"{what}: {Id} gave null in place of a check");
             var on = check.Rail ?? rail;
-            var places = Network.Items(check.Places);
-            var missing = Network.Items(check.Missing);
 
-            // A rule may be written against nullability, and half-typed code gives nothing for a text.
+            // A rule may be written against nullability, and half-typed code gives nothing for a text or an owner.
+            ImmutableArray<DatumPlace> places = [.. Network.Items(check.Places).Where(place => place.Owner is not null)];
+            ImmutableArray<MissingDatum> missing = [.. Network.Items(check.Missing).Where(datum => datum?.Place.Owner is not null)];
             yield return check with
             {
                 Rule = Id,
@@ -77,9 +77,9 @@ public sealed class DesignRule
                 Rail = on,
                 Part = check.Part ?? (places.IsEmpty ? on : places[places.Length - 1].Owner),
                 Places = !places.IsEmpty ? places : on is null ? [] : [new DatumPlace(on)],
-                Working = Network.Items(check.Working),
+                Working = [.. Network.Items(check.Working).Where(step => step is not null).Select(step => step.Place is { Owner: null } ? step with { Place = null } : step)],
                 Missing = missing.IsEmpty && check.Verdict == Verdict.Undecided ? [new MissingDatum(new DatumPlace(this, "result"), Id)] : missing,
-                Assumptions = Network.Items(check.Assumptions),
+                Assumptions = [.. Network.Items(check.Assumptions).Where(text => text is not null)],
                 Corner = check.Corner ?? "",
                 Basis = check.Basis is { Length: > 0 } ? check.Basis : "the team's own rule",
             };

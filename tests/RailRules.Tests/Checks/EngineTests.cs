@@ -173,11 +173,12 @@ public sealed class EngineTests
     {
         var empty = new Check(null!, null!, Verdict.Fails, null, null!) { Basis = null!, Corner = null!, Places = default, Working = default, Missing = default, Assumptions = default };
         var rules = ImmutableArray.Create(
-            DesignRule.OfRail("LOCK001", "First", FindingSeverity.Error, _ => [null!, empty]),
+            DesignRule.OfRail("LOCK001", "First", FindingSeverity.Error, rail => [null!, empty, Check.That(false, "no owner") with { Places = [new(null!, "Path", 0), new(rail)], Working = [null!, new("step", "", "", default, "", new DatumPlace(null!))], Missing = [null!], Assumptions = [null!] }]),
             DesignRule.OfRail("LOCK002", "Second", FindingSeverity.Error, _ => null!));
         var checks = Engine.Check([new Rail("Fed") { From = new Supply("Plant") { Voltage = 12.Volts() } }], new CheckOptions { DesignRules = rules });
-        Assert.Equal([Verdict.Undecided, Verdict.Fails], checks.Where(check => check.Rule == "LOCK001").Select(check => check.Verdict));
-        Assert.Equal("First", checks.Single(check => check is { Rule: "LOCK001", Verdict: Verdict.Fails }).Message);
+        Assert.Equal([Verdict.Undecided, Verdict.Fails, Verdict.Fails], checks.Where(check => check.Rule == "LOCK001").Select(check => check.Verdict));
+        Assert.Equal(["First", "no owner"], checks.Where(check => check is { Rule: "LOCK001", Verdict: Verdict.Fails }).Select(check => check.Message));
+        Assert.All(checks.SelectMany(check => check.Places.Concat(check.Working.Select(step => step.Place).OfType<DatumPlace>())), place => Assert.NotNull(place.Owner));
         Assert.Contains("gave null in place of a check", checks.Single(check => check.Rule == "LOCK002").Message, StringComparison.Ordinal);
         Assert.Contains(checks, check => check.Rule == "RAIL0004" && check.Message.Contains("LOCK002", StringComparison.Ordinal));
     }
