@@ -8,17 +8,27 @@ namespace RailRules.Analyzers.Tests.Boards;
 /// <summary>Half-typed and malformed files give diagnostics of the compiler and ours, never an exception of the analyzer (the host rethrows it).</summary>
 public sealed class BrokenCodeTests
 {
-    /// <summary>Cuts, deletions and swaps of tokens of every sample under one fixed seed: 3,000 in all.</summary>
+    /// <summary>Cuts, deletions and swaps of tokens of every sample under one fixed seed.</summary>
     [Fact]
-    public async Task Cut_deleted_and_swapped_tokens_never_throw()
+    public Task Cut_deleted_and_swapped_tokens_never_throw() => Damaged(0, 750);
+
+    /// <summary>More of the same.</summary>
+    [NightlyFact]
+    public Task Many_cut_deleted_and_swapped_tokens_never_throw() => Damaged(750, 3000);
+
+    private static async Task Damaged(int first, int end)
     {
         var samples = Samples();
         var random = new Random(20260101);
-        for (var i = 0; i < 3000; i++)
+        for (var i = 0; i < end; i++)
         {
             var sample = samples[i % samples.Length];
             var file = random.Next(sample.Length);
-            await Analyze(sample, file, Damage(sample[file].Text, random));
+            var damaged = Damage(sample[file].Text, random);
+            if (i >= first)
+            {
+                await Analyze(sample, file, damaged);
+            }
         }
     }
 
@@ -44,7 +54,7 @@ public sealed class BrokenCodeTests
         var compilation = AnalyzerHost.Compile(trees);
         var findings = await AnalyzerHost.Findings(compilation);
         Assert.DoesNotContain(findings, finding => finding.Id == "AD0001");
-        Assert.DoesNotContain(findings, finding => finding.GetMessage(System.Globalization.CultureInfo.InvariantCulture).Contains("internal", StringComparison.Ordinal));
+        Assert.DoesNotContain(findings, finding => finding.GetMessage(System.Globalization.CultureInfo.InvariantCulture) is var text && (text.Contains("internal error", StringComparison.Ordinal) || text.Contains("internal: ", StringComparison.Ordinal)));
     }
 
     private static string Damage(string text, Random random)
